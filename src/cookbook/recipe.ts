@@ -1,0 +1,150 @@
+import type {Root as HastRoot} from 'hast'
+import type {PublishedNutrient} from '../food/nutrients.ts'
+import type {Amount, WeightAmount} from '../units/amount.ts'
+import type {Located} from './problem.ts'
+
+/** What stands for the line when the homemade part is swapped: shown, never counted. */
+export interface Alternative {
+  readonly name: Located<string>
+  readonly amount: Located<Amount>
+  /** A qualified food id, where the name is the writer's own words. */
+  readonly food?: Located<string>
+  /** A component's slug. */
+  readonly recipe?: Located<string>
+}
+
+/** One ingredient line of the front matter. */
+export interface IngredientLine extends Alternative {
+  /** Anchor of the line: `pearl-barley` for `pearl barley`; unique in the recipe. */
+  readonly anchor: string
+  /** The amount is as purchased: refuse comes off. */
+  readonly isBought: boolean
+  /** Counted only when the reader adds it. */
+  readonly isOptional: boolean
+  /** Present when the line is left uncounted on purpose. */
+  readonly uncounted?: {readonly because: Located<string>}
+  /** The share that ends up in the dish (frying oil, marinade): weighed. */
+  readonly eaten?: {readonly amount: Located<WeightAmount>; readonly because?: Located<string>}
+  /** Rendered fat or drained liquid that left the dish: weighed. */
+  readonly pouredOff?: {readonly amount: Located<WeightAmount>; readonly because?: Located<string>}
+  /** Minutes the liquid simmered or baked in the dish: alcohol retention. */
+  readonly simmeredMinutes?: Located<number>
+  readonly instead: readonly Alternative[]
+}
+
+/** A heading of the list ("For the dough"); the ungrouped lines have no title. */
+export interface IngredientGroup {
+  readonly title?: Located<string>
+  readonly lines: readonly IngredientLine[]
+}
+
+export type StatedBasis = 'serving' | '100 g' | 'batch'
+
+/** A figure the page publishes. */
+export interface StatedFigure {
+  readonly nutrient: PublishedNutrient
+  /** In the nutrient's own unit (kcal, g, mg, µg), whatever unit was written. */
+  readonly value: number
+  /** Unit of the last written digit, same unit as `value`. */
+  readonly increment: number
+  /** As written: `455 kcal`. */
+  readonly text: string
+  readonly place: Located<unknown>['place']
+}
+
+export interface Stated {
+  readonly basis: StatedBasis
+  readonly figures: readonly StatedFigure[]
+  readonly place: Located<unknown>['place']
+}
+
+/** A tin: millimetres inside. */
+export interface Pan {
+  readonly shape: 'round' | 'square' | 'rectangle' | 'ring'
+  /** Diameter, side, or length. */
+  readonly acrossMillimetres: number
+  /** The second side of a rectangle, or the tube of a ring. */
+  readonly secondMillimetres?: number
+  readonly depthMillimetres?: number
+  readonly text: string
+}
+
+/** `{ fridge: 3 days, freezer: 3 months }`, in days. */
+export interface Keeps {
+  readonly fridgeDays?: Located<number>
+  readonly freezerDays?: Located<number>
+  readonly roomDays?: Located<number>
+}
+
+/** `compared with: { recipe: classic-barley-pot, energy: 40 % less }`. */
+export interface Comparison {
+  readonly recipe?: Located<string>
+  readonly food?: Located<string>
+  readonly basis: 'serving' | '100 g'
+  /** The words as written, per nutrient. */
+  readonly statements: readonly {
+    readonly nutrient: PublishedNutrient
+    readonly text: Located<string>
+  }[]
+}
+
+/** A link in the method that prints an ingredient's amount: `[barley](#pearl-barley)`. */
+export interface IngredientLink {
+  readonly anchor: string
+  readonly place: Located<unknown>['place']
+}
+
+/** The Markdown body, understood. */
+export interface Method {
+  /** Safe HTML tree of the body, ingredient amounts in place. */
+  readonly body: HastRoot
+  readonly ingredientLinks: readonly IngredientLink[]
+  /** Plain text of each paragraph, list item or heading with its place: what prose checks read. */
+  readonly passages: readonly Passage[]
+  readonly images: readonly Located<{readonly url: string; readonly alt: string}>[]
+  readonly links: readonly Located<string>[]
+}
+
+export interface Passage {
+  readonly kind: 'heading' | 'step' | 'text'
+  readonly text: string
+  readonly place: Located<unknown>['place']
+  /** Place in the file of each character of `text` (offsets from the start of the file). */
+  readonly offsets: readonly number[]
+}
+
+/** One Markdown file, understood: names are not looked up yet. */
+export interface Recipe {
+  readonly slug: string
+  /** Relative to the cookbook folder: `recipes/barley-pot.md`. */
+  readonly path: string
+  readonly title: Located<string>
+  readonly summary?: Located<string>
+  /** Absent for a component that is only ever used by weight. */
+  readonly serves?: Located<number>
+  /** Weight of the finished batch, weighed. */
+  readonly batch?: Located<WeightAmount>
+  /** Weight of one serving where the page states it. */
+  readonly portion?: Located<WeightAmount>
+  readonly handsOnMinutes?: Located<number>
+  readonly totalMinutes?: Located<number>
+  readonly oven?: Located<string>
+  readonly pan?: Located<Pan>
+  readonly keeps?: Keeps
+  readonly tags: readonly Located<string>[]
+  readonly image?: Located<{readonly url: string; readonly alt: string}>
+  readonly groups: readonly IngredientGroup[]
+  readonly stated?: Stated
+  readonly claims: readonly Located<string>[]
+  readonly freeFrom: readonly Located<string>[]
+  readonly suits: readonly Located<string>[]
+  readonly comparison?: Comparison
+  /** Findings the writer accepts, with the reason that the report prints. */
+  readonly accepted: readonly {
+    readonly ruleId: Located<string>
+    readonly because: Located<string>
+  }[]
+  /** Where something absent from the front matter would go: its first key. */
+  readonly frontMatter: Located<unknown>['place']
+  readonly method: Method
+}
