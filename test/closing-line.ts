@@ -16,6 +16,8 @@ export default class ClosingLine implements Reporter {
         else skipped++
       }
     }
-    process.stdout.write(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}\n`)
+    process.stdout.write(
+      `${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}\n`,
+    )
   }
 }
