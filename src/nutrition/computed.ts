@@ -17,6 +17,8 @@ export interface ComputedLine {
   readonly role: 'counted' | 'optional' | 'uncounted'
   /** Edible grams that go into the dish as listed, before anything is poured off or left over. */
   readonly grams: Uncertain
+  /** Grams of those that stay in the dish. */
+  readonly staysGrams: Uncertain
   /** Grams to buy: with peel and bone where the line is as purchased or the food has refuse. */
   readonly purchasedGrams: number
   /** What the line adds to the whole batch, after what was left, poured off or evaporated. */

@@ -1,0 +1,41 @@
+import type {Cookbook} from '../cookbook/cookbook.ts'
+import type {Problem} from '../cookbook/problem.ts'
+import {computeRecipe} from './compute-recipe.ts'
+import type {Computed} from './computed.ts'
+import {type RecipeLoop, recipeOrder} from './recipe-graph.ts'
+
+export interface ComputedCookbook {
+  /** By slug, in the cookbook's order; recipes that could not be computed are not in it. */
+  readonly computed: ReadonlyMap<string, Computed>
+  readonly problems: readonly Problem[]
+}
+
+/** Computes every recipe, components before the recipes that use them. */
+export function computeCookbook(cookbook: Cookbook): ComputedCookbook {
+  const {ordered, loops} = recipeOrder(cookbook.recipes)
+  const problems: Problem[] = loops.map(loopProblem)
+  const bySlug = new Map<string, Computed>()
+  for (const recipe of ordered) {
+    const result = computeRecipe(recipe, cookbook, bySlug)
+    problems.push(...result.problems)
+    if (result.computed) bySlug.set(recipe.slug, result.computed)
+  }
+  const computed = new Map<string, Computed>()
+  for (const slug of cookbook.recipes.keys()) {
+    const one = bySlug.get(slug)
+    if (one) computed.set(slug, one)
+  }
+  return {computed, problems}
+}
+
+function loopProblem({path, recipe, use}: RecipeLoop): Problem {
+  return {
+    ruleId: 'component-loop',
+    severity: 'error',
+    file: recipe.path,
+    place: use.place,
+    reason: `Component \`${use.value}\` contains itself: \`${path.join(' → ')}\`, expected a chain that ends`,
+    actual: use.value,
+    note: 'Use a food, or a recipe that does not lead back here, in one of the recipes named.',
+  }
+}

@@ -1,0 +1,133 @@
+import type {Cookbook} from '../cookbook/cookbook.ts'
+import type {Problem} from '../cookbook/problem.ts'
+import type {Alternative, IngredientLine, Recipe} from '../cookbook/recipe.ts'
+import {type Basis, type Figures, figuresOf, weightedSum} from '../food/figures.ts'
+import {exact, quotient, scaled, sum, type Uncertain} from '../units/uncertain.ts'
+import {computeLine, figuresOfPart} from './compute-line.ts'
+import type {Computed, ComputedAlternative, ComputedLine} from './computed.ts'
+import {measureOut} from './measure-out.ts'
+import {resolveIngredient} from './resolve.ts'
+import {weighed} from './weigh.ts'
+
+export interface RecipeResult {
+  /** Absent when a line could not be looked up or weighed: half a sum would only mislead. */
+  readonly computed?: Computed
+  readonly problems: readonly Problem[]
+}
+
+/**
+ * Sums a recipe's lines to the batch, the serving and 100 g of the finished dish: yield at the
+ * level of the recipe, losses at the level of the ingredient (the mixed method of FAO/INFOODS and
+ * EuroFIR; Greenfield & Southgate, Food Composition Data, FAO 2003).
+ * @param computed every component of the recipe, by slug
+ */
+export function computeRecipe(
+  recipe: Recipe,
+  cookbook: Cookbook,
+  computed: ReadonlyMap<string, Computed>,
+): RecipeResult {
+  const context: Context = {recipe, cookbook, computed}
+  const results = recipe.groups.flatMap(({title, lines}) =>
+    lines.map((line) => lineOf(line, title?.value, context)),
+  )
+  const problems = results.flatMap(({problem}) => (problem ? [problem] : []))
+  const lines = results.flatMap(({line}) => (line ? [line] : []))
+  if (lines.length < results.length) return {problems}
+  const counted = lines.filter(({role}) => role === 'counted')
+  const batch = total(counted.map(({adds}) => adds))
+  const withAlternatives = lines.map((line): ComputedLine => {
+    const others = counted.filter((other) => other !== line).map(({adds}) => adds)
+    const choices = line.line.instead.map((choice) => alternativeOf(choice, others, context))
+    problems.push(...choices.flatMap(({problem}) => (problem ? [problem] : [])))
+    return {...line, instead: choices.flatMap(({value}) => (value ? [value] : []))}
+  })
+  const mixedGrams = sum(counted.map(({staysGrams}) => staysGrams))
+  return {
+    computed: {
+      recipe,
+      lines: withAlternatives,
+      mixedGrams,
+      batch,
+      ...perPortion(recipe, batch, cookbook),
+    },
+    problems,
+  }
+}
+
+interface Context {
+  readonly recipe: Recipe
+  readonly cookbook: Cookbook
+  readonly computed: ReadonlyMap<string, Computed>
+}
+
+function lineOf(
+  line: IngredientLine,
+  group: string | undefined,
+  context: Context,
+): {readonly line?: Omit<ComputedLine, 'instead'>; readonly problem?: Problem} {
+  const {recipe, cookbook, computed} = context
+  const {ingredient, problem} = resolveIngredient(line, recipe, cookbook, computed)
+  if (ingredient === undefined) return problem ? {problem} : {}
+  const result = computeLine(line, ingredient, cookbook.settings)
+  if (!result.ok) return {problem: {...result.problem, file: recipe.path}}
+  const role = line.uncounted ? 'uncounted' : line.isOptional ? 'optional' : 'counted'
+  return {
+    line: {line, ingredient, role, ...result.value, ...(group !== undefined && {group})},
+  }
+}
+
+/** The recipe with one line swapped for the choice: the other lines, and the servings, stay. */
+function alternativeOf(
+  choice: Alternative,
+  others: readonly Figures<'batch'>[],
+  context: Context,
+): {readonly value?: ComputedAlternative; readonly problem?: Problem} {
+  const {recipe, cookbook, computed} = context
+  const {ingredient, problem} = resolveIngredient(choice, recipe, cookbook, computed)
+  if (ingredient === undefined) return problem ? {problem} : {}
+  const measured = measureOut(choice, ingredient, cookbook.settings.scaleGrams)
+  if (!measured.ok) return {problem: {...measured.problem, file: recipe.path}}
+  const {grams} = measured.value
+  const batch = total([...others, figuresOfPart(measured.value, grams)])
+  const serves = recipe.serves?.value
+  return {
+    value: {
+      name: choice.name.value,
+      ingredient,
+      grams,
+      batch,
+      ...(serves !== undefined && {perServing: divided<'serving'>(batch, exact(serves))}),
+    },
+  }
+}
+
+function total(adds: readonly Figures<'batch'>[]): Figures<'batch'> {
+  return figuresOf((nutrient) =>
+    weightedSum(adds.map((figures) => ({figure: figures[nutrient], weight: exact(1)}))),
+  )
+}
+
+function perPortion(
+  recipe: Recipe,
+  batch: Figures<'batch'>,
+  {settings}: Cookbook,
+): Pick<Computed, 'batchGrams' | 'portionGrams' | 'perServing' | 'per100g'> {
+  const serves = recipe.serves?.value
+  const batchGrams =
+    recipe.batch &&
+    weighed(recipe.batch.value, settings.scaleGrams, {
+      kind: 'yield',
+      subject: `weighing of the finished ${recipe.title.value}`,
+    })
+  return {
+    ...(serves !== undefined && {perServing: divided<'serving'>(batch, exact(serves))}),
+    ...(batchGrams && {batchGrams, per100g: divided<'100 g'>(batch, scaled(batchGrams, 1 / 100))}),
+    ...(batchGrams && serves !== undefined && {portionGrams: scaled(batchGrams, 1 / serves)}),
+  }
+}
+
+/** The batch's figures shared out. */
+function divided<B extends Basis>(batch: Figures<'batch'>, divisor: Uncertain): Figures<B> {
+  const weight = quotient(exact(1), divisor)
+  return figuresOf((nutrient) => weightedSum([{figure: batch[nutrient], weight}]))
+}

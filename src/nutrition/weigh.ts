@@ -1,0 +1,84 @@
+import type {Food} from '../food/food.ts'
+import type {Amount, CountAmount, VolumeAmount, WeightAmount} from '../units/amount.ts'
+import {rectangular, type Source, type Uncertain} from '../units/uncertain.ts'
+
+/**
+ * How far one counted piece, or one filled measure, lies from the table's gram weight: full width
+ * as a share of the weight. The project's choice (no source): two onions called medium differ by
+ * about a fifth, two levelled cups by about a tenth.
+ */
+const countSpreadRatio = 0.2
+const volumeSpreadRatio = 0.1
+
+/** Millilitres of the US customary measures that the food table's gram weights refer to. */
+const tableMeasureMillilitres: Readonly<Record<string, number>> = {
+  cup: 236.5882365,
+  tbsp: 14.78676478125,
+  tsp: 4.92892159375,
+}
+
+/**
+ * A weight as read on a scale: anywhere within the scale's resolution, or within the finer digit
+ * that was written (13.5 g was not weighed on a 1 g scale), or within the range that was given.
+ * @param scaleGrams resolution of the kitchen scale, g
+ */
+export function weighed(amount: WeightAmount, scaleGrams: number, source: Source): Uncertain {
+  const {value, halfRange, increment} = amount.grams
+  return rectangular(value, Math.max(2 * halfRange, Math.min(scaleGrams, increment)), source)
+}
+
+/**
+ * Grams of an amount of a food. A volume or count needs the food's own gram weight.
+ * @returns undefined when the food has no weight for the measure: never a guess
+ */
+export function gramsOf(
+  food: Food,
+  amount: Exclude<Amount, {kind: 'batch'}>,
+  scaleGrams: number,
+): Uncertain | undefined {
+  switch (amount.kind) {
+    case 'weight':
+      return weighed(amount, scaleGrams, {kind: 'weighing', subject: `weighing of ${food.name}`})
+    case 'volume':
+      return measured(food, amount, gramsPerVolume(food, amount), volumeSpreadRatio)
+    case 'count':
+      return measured(food, amount, food.measures.get(amount.measure), countSpreadRatio)
+  }
+}
+
+function measured(
+  food: Food,
+  amount: VolumeAmount | CountAmount,
+  gramsEach: number | undefined,
+  spreadRatio: number,
+): Uncertain | undefined {
+  if (gramsEach === undefined) return undefined
+  const {value, halfRange} = amount.count
+  const grams = value * gramsEach
+  return rectangular(grams, Math.max(2 * halfRange * gramsEach, spreadRatio * grams), {
+    kind: 'measure',
+    subject: `${amount.measure} of ${food.name}`,
+  })
+}
+
+/**
+ * Grams of one of the measure. The packet's or the table's own weight of exactly that measure
+ * comes first; else another volume the food is weighed by gives its density.
+ */
+function gramsPerVolume(food: Food, amount: VolumeAmount): number | undefined {
+  const millilitresEach = amount.millilitres.value / amount.count.value
+  const isOwnMeasure =
+    food.provenance.kind !== 'table' ||
+    isClose(millilitresEach, tableMeasureMillilitres[amount.measure])
+  const direct = isOwnMeasure ? food.measures.get(amount.measure) : undefined
+  if (direct !== undefined) return direct
+  for (const [measure, millilitres] of Object.entries(tableMeasureMillilitres)) {
+    const grams = food.measures.get(measure)
+    if (grams !== undefined) return (grams / millilitres) * millilitresEach
+  }
+  return undefined
+}
+
+function isClose(millilitres: number, table: number | undefined): boolean {
+  return table !== undefined && Math.abs(millilitres - table) < 1e-6 * table
+}
