@@ -1,11 +1,9 @@
 import type {Root as HastRoot} from 'hast'
 import type {FoodIndex} from '../food/food-index.ts'
+import type {LabelRules} from '../food/label-rules.ts'
 import type {PublishedNutrient} from '../food/nutrients.ts'
 import type {Located, Severity} from './problem.ts'
 import type {Recipe} from './recipe.ts'
-
-/** Whose law and wording the cookbook follows. */
-export type LabelRules = 'us' | 'eu'
 
 export type ToleranceName = 'household' | 'us' | 'eu' | 'strict'
 
@@ -24,6 +22,7 @@ export interface Settings {
   readonly currency: string
   /** Resolution of the kitchen scale, grams. */
   readonly scaleGrams: number
+  /** Whose law and wording the cookbook follows. */
   readonly rules: LabelRules
   /** Which carbohydrate is published: `total` with fibre, `available` without. */
   readonly carbohydrate: 'total' | 'available'

@@ -2,80 +2,91 @@ import type {Position} from 'unist'
 import type {Figures} from './figures.ts'
 
 /** The living thing (or mineral) a food is made from: what diets and cautions ask about. */
-export type Origin =
-  | 'beef'
-  | 'pork'
-  | 'lamb'
-  | 'veal'
-  | 'game'
-  | 'poultry'
-  | 'fish'
-  | 'crustacean'
-  | 'mollusc'
-  | 'egg'
-  | 'dairy'
-  | 'gelatine'
-  | 'honey'
-  | 'plant'
-  | 'fungus'
-  | 'mineral'
+export const origins = [
+  'beef',
+  'pork',
+  'lamb',
+  'veal',
+  'game',
+  'poultry',
+  'fish',
+  'crustacean',
+  'mollusc',
+  'egg',
+  'dairy',
+  'gelatine',
+  'honey',
+  'plant',
+  'fungus',
+  'mineral',
+] as const
+
+export type Origin = (typeof origins)[number]
 
 /** How the food comes: `raw` is uncooked or fresh, `ready` is eaten or used as it is. */
-export type FoodState = 'raw' | 'cooked' | 'dry' | 'canned' | 'ready'
+export const foodStates = ['raw', 'cooked', 'dry', 'canned', 'ready'] as const
 
-export type Trait =
-  | 'ground'
-  | 'flour'
-  | 'yeast'
-  | 'leavening'
-  | 'sugar'
-  | 'sweetener'
-  | 'salt'
-  | 'fat'
-  | 'alcohol'
-  | 'liquid'
-  | 'rice'
-  | 'kidney bean'
-  | 'garlic'
-  | 'cured'
-  | 'smoked'
-  | 'stock'
-  | 'offal'
-  | 'frozen'
-  | 'tomato'
-  | 'protein powder'
-  | 'nut'
-  | 'herb'
-  | 'spice'
-  | 'juice'
+export type FoodState = (typeof foodStates)[number]
+
+export const traits = [
+  'ground',
+  'flour',
+  'yeast',
+  'leavening',
+  'sugar',
+  'sweetener',
+  'salt',
+  'fat',
+  'alcohol',
+  'liquid',
+  'rice',
+  'kidney bean',
+  'garlic',
+  'cured',
+  'smoked',
+  'stock',
+  'offal',
+  'frozen',
+  'tomato',
+  'protein powder',
+  'nut',
+  'herb',
+  'spice',
+  'juice',
+] as const
+
+export type Trait = (typeof traits)[number]
 
 /** A substance some law makes the seller declare; src/food/allergens.ts says which law groups it how. */
-export type Allergen =
-  | 'wheat'
-  | 'rye'
-  | 'barley'
-  | 'oats'
-  | 'milk'
-  | 'egg'
-  | 'fish'
-  | 'crustacean'
-  | 'mollusc'
-  | 'peanut'
-  | 'soy'
-  | 'sesame'
-  | 'celery'
-  | 'mustard'
-  | 'lupin'
-  | 'sulphites'
-  | 'almond'
-  | 'hazelnut'
-  | 'walnut'
-  | 'cashew'
-  | 'pecan'
-  | 'brazil nut'
-  | 'pistachio'
-  | 'macadamia'
-  | 'pine nut'
+export const allergens = [
+  'wheat',
+  'rye',
+  'barley',
+  'oats',
+  'milk',
+  'egg',
+  'fish',
+  'crustacean',
+  'mollusc',
+  'peanut',
+  'soy',
+  'sesame',
+  'celery',
+  'mustard',
+  'lupin',
+  'sulphites',
+  'almond',
+  'hazelnut',
+  'walnut',
+  'cashew',
+  'pecan',
+  'brazil nut',
+  'pistachio',
+  'macadamia',
+  'pine nut',
+] as const
+
+export type Allergen = (typeof allergens)[number]
 
 /** The shelf a shopper walks to; also the file of the core table the food stands in. */
 export const aisles = [
