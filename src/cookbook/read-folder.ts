@@ -1,0 +1,140 @@
+/** I/O: a cookbook folder on disk becomes texts and pictures in memory. */
+
+import {promises as disk} from 'node:fs'
+import path from 'node:path'
+import {decodeText} from './decode-text.ts'
+import {diskReason, EnvironmentFailure, errorCode} from './environment-failure.ts'
+import {limits} from './limits.ts'
+import {type ListedFile, type Listing, listFolder} from './list-folder.ts'
+import type {Problem} from './problem.ts'
+import type {CookbookSources, SourceImage, SourceText} from './sources.ts'
+
+/**
+ * Reads a cookbook folder. What the writer can mend in a file is a problem; a folder or file the
+ * system will not hand over is an `EnvironmentFailure` that names all of them.
+ * @param folder as the writer typed it, for messages
+ */
+export async function readFolder(
+  folder: string,
+): Promise<{sources: CookbookSources; problems: Problem[]}> {
+  const root = await cookbookRoot(folder)
+  const listing = await listed(folder, root)
+  if (!listing.texts.some((file) => file.path.startsWith('recipes/')) && !hasError(listing)) {
+    throw new EnvironmentFailure(
+      `No recipes in ${folder}: expected Markdown files in ${path.join(folder, 'recipes')}`,
+      'Write the first one with `scalepan new recipe "TITLE"`',
+    )
+  }
+  const reading = new Reading(folder, root, [...listing.problems])
+  const texts: SourceText[] = []
+  for (const file of listing.texts) texts.push(...(await reading.text(file)))
+  const images: SourceImage[] = []
+  for (const file of reading.withinAllImages(listing.images)) {
+    images.push(...(await reading.image(file)))
+  }
+  reading.end()
+  return {sources: {texts, images}, problems: reading.problems}
+}
+
+function hasError(listing: Listing): boolean {
+  return listing.problems.some((problem) => problem.severity === 'error')
+}
+
+async function cookbookRoot(folder: string): Promise<string> {
+  const whatNext =
+    'Start a cookbook with `scalepan new cookbook DIR`, or name its folder with `--content DIR`'
+  try {
+    const root = await disk.realpath(folder)
+    if ((await disk.stat(root)).isDirectory()) return root
+  } catch (error) {
+    if (errorCode(error) !== 'ENOENT') {
+      throw new EnvironmentFailure(`Cannot read ${folder}: ${diskReason(error)}`, whatNext)
+    }
+    throw new EnvironmentFailure(`No cookbook here: the folder ${folder} is missing`, whatNext)
+  }
+  throw new EnvironmentFailure(`${folder} is a file, expected the folder of a cookbook`, whatNext)
+}
+
+async function listed(folder: string, root: string): Promise<Listing> {
+  try {
+    return await listFolder(root)
+  } catch (error) {
+    const inside = error instanceof Error && 'path' in error ? String(error.path) : root
+    const named = path.join(folder, path.relative(root, inside))
+    throw new EnvironmentFailure(`Cannot list ${named}: ${diskReason(error)}`)
+  }
+}
+
+/** Reads file by file and gathers what stood in the way. */
+class Reading {
+  readonly problems: Problem[]
+  readonly #folder: string
+  readonly #root: string
+  readonly #unreadable: string[] = []
+
+  constructor(folder: string, root: string, problems: Problem[]) {
+    this.#folder = folder
+    this.#root = root
+    this.problems = problems
+  }
+
+  async text(file: ListedFile): Promise<SourceText[]> {
+    const isTable = file.path.startsWith('tables/')
+    const most = isTable ? limits.tableFileBytes : limits.textFileBytes
+    const bytes = await this.#bytes(file, most)
+    if (bytes === undefined) return []
+    const decoded = decodeText(bytes)
+    if (decoded.kind === 'text') return [{path: file.path, text: decoded.text}]
+    this.problems.push({
+      ruleId: 'utf8-text',
+      severity: 'error',
+      file: file.path,
+      place: {start: decoded.at, end: decoded.at},
+      reason: `\`${file.path}\` holds ${decoded.what}, expected plain text in UTF-8`,
+      note: 'Save the file as UTF-8 text; a picture belongs in images/',
+    })
+    return []
+  }
+
+  async image(file: ListedFile): Promise<SourceImage[]> {
+    const bytes = await this.#bytes(file, limits.imageFileBytes)
+    return bytes === undefined ? [] : [{path: file.path.slice('images/'.length), bytes}]
+  }
+
+  /** The pictures that fit into memory together: all, or none and a problem. */
+  withinAllImages(images: readonly ListedFile[]): readonly ListedFile[] {
+    const bytes = images.reduce((total, file) => total + file.bytes, 0)
+    if (bytes <= limits.allImagesBytes) return images
+    this.#tellSize('images', bytes, limits.allImagesBytes)
+    return []
+  }
+
+  /** Throws when any file could not be read: a site without it would be another cookbook's. */
+  end(): void {
+    if (this.#unreadable.length > 0) throw new EnvironmentFailure(this.#unreadable.join('\n'))
+  }
+
+  async #bytes(file: ListedFile, most: number): Promise<Uint8Array | undefined> {
+    if (file.bytes > most) return this.#tellSize(file.path, file.bytes, most)
+    try {
+      return await disk.readFile(path.join(this.#root, file.path))
+    } catch (error) {
+      const named = path.join(this.#folder, file.path)
+      this.#unreadable.push(`Cannot read ${named}: ${diskReason(error)}`)
+      return undefined
+    }
+  }
+
+  #tellSize(named: string, bytes: number, most: number): undefined {
+    this.problems.push({
+      ruleId: 'file-size',
+      severity: 'error',
+      file: named,
+      reason: `\`${named}\` has \`${megabytes(bytes)}\`, expected \`${megabytes(most)}\` at most`,
+    })
+  }
+}
+
+function megabytes(bytes: number): string {
+  return `${(bytes / 1e6).toFixed(1)} MB`
+}
