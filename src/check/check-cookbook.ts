@@ -1,0 +1,74 @@
+import type {Cookbook, Settings} from '../cookbook/cookbook.ts'
+import type {Problem, Severity} from '../cookbook/problem.ts'
+import type {Recipe} from '../cookbook/recipe.ts'
+import type {Computed} from '../nutrition/computed.ts'
+import type {CookbookRule, Finding, Rule} from './rule.ts'
+import {cookbookRules, recipeRules} from './rules.ts'
+
+/** Runs every rule over every recipe that could be computed, and stamps what they find. */
+export function checkCookbook(
+  cookbook: Cookbook,
+  all: ReadonlyMap<string, Computed>,
+): readonly Problem[] {
+  const ofRecipes = [...all.values()].flatMap((computed) => checkRecipe(computed, cookbook, all))
+  const ofCookbook = cookbookRules.flatMap((rule) =>
+    stamped(rule, cookbook.settings, rule.check({cookbook, all}), ''),
+  )
+  return [...ofRecipes, ...ofCookbook]
+}
+
+/** Runs the rules over one recipe. */
+export function checkRecipe(
+  computed: Computed,
+  cookbook: Cookbook,
+  all: ReadonlyMap<string, Computed>,
+): readonly Problem[] {
+  const {recipe} = computed
+  const found = recipeRules.flatMap((rule) =>
+    stamped(rule, cookbook.settings, rule.check({recipe, computed, cookbook, all}), recipe.path),
+  )
+  return acceptedAsNotes(found, recipe)
+}
+
+function stamped(
+  rule: Rule | CookbookRule,
+  settings: Settings,
+  findings: Iterable<Finding>,
+  file: string,
+): readonly Problem[] {
+  const severity = settings.severities.get(rule.id) ?? rule.severity
+  if (severity === 'off') return []
+  return Array.from(findings, (finding) => ({file, ...finding, ruleId: rule.id, severity}))
+}
+
+/** A finding the writer accepts stays in the report, as a note that carries the reason. */
+function acceptedAsNotes(found: readonly Problem[], recipe: Recipe): readonly Problem[] {
+  if (recipe.accepted.length === 0) return found
+  const reasons = new Map(
+    recipe.accepted.map(({ruleId, because}) => [ruleId.value, because.value] as const),
+  )
+  const kept = found.map((problem): Problem => {
+    const because = reasons.get(problem.ruleId)
+    return because === undefined || problem.file !== recipe.path
+      ? problem
+      : {...problem, severity: 'note', note: `Accepted: ${because}`}
+  })
+  return [...kept, ...unusedAcceptances(found, recipe)]
+}
+
+const unusedSeverity: Severity = 'warning'
+
+function unusedAcceptances(found: readonly Problem[], recipe: Recipe): readonly Problem[] {
+  const ids = new Set(found.map(({ruleId}) => ruleId))
+  return recipe.accepted
+    .filter(({ruleId}) => !ids.has(ruleId.value))
+    .map(({ruleId}) => ({
+      ruleId: 'unused-acceptance',
+      severity: unusedSeverity,
+      file: recipe.path,
+      place: ruleId.place,
+      reason: `Accepted finding \`${ruleId.value}\` does not occur, expected no line for it`,
+      actual: ruleId.value,
+      note: 'Take the line out, so that the rule speaks again when it has something to say.',
+    }))
+}

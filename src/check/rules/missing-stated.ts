@@ -1,0 +1,43 @@
+import type {Settings} from '../../cookbook/cookbook.ts'
+import {isComplete} from '../../food/figures.ts'
+import {nutrientName, nutrientUnit, type PublishedNutrient} from '../../food/nutrients.ts'
+import type {Computed} from '../../nutrition/computed.ts'
+import {publishedFigure} from '../../nutrition/published.ts'
+import {formatFigure} from '../../units/format-figure.ts'
+import type {Rule} from '../rule.ts'
+
+/** The figures a page is expected to state. */
+const usual: readonly PublishedNutrient[] = ['energy', 'protein', 'carbohydrate', 'fat']
+
+export const missingStated: Rule = {
+  id: 'missing-stated',
+  severity: 'note',
+  summary: 'A recipe states its figures.',
+  why: 'Only a figure that is written down can be seen to go stale.',
+  *check({recipe, computed, cookbook}) {
+    if (recipe.stated !== undefined) return
+    const block = statedBlock(computed, cookbook.settings)
+    if (block === undefined) return
+    yield {
+      place: recipe.frontMatter,
+      reason: `No \`stated\` figures, expected the block to paste: \`${block}\``,
+      expected: [block],
+      note: 'Paste it into the front matter; from then on a change to an ingredient is noticed.',
+    }
+  },
+}
+
+/** The line to paste into the front matter; undefined where nothing can be computed. */
+export function statedBlock(computed: Computed, settings: Settings): string | undefined {
+  const per100g = computed.perServing ? undefined : computed.per100g
+  const figures = computed.perServing ?? per100g
+  if (figures === undefined) return undefined
+  const stated = usual.flatMap((nutrient) => {
+    const figure = publishedFigure(figures, nutrient, settings)
+    return isComplete(figure)
+      ? [`${nutrientName[nutrient]}: ${formatFigure(figure.value, nutrientUnit[nutrient])}`]
+      : []
+  })
+  const basis = per100g ? ['per: 100 g'] : []
+  return stated.length === 0 ? undefined : `stated: { ${[...basis, ...stated].join(', ')} }`
+}

@@ -1,0 +1,33 @@
+import {energyMethodName} from '../../nutrition/energy-methods.ts'
+import {type Reconciliation, reconcile} from '../reconcile-energy.ts'
+import type {Finding, Rule} from '../rule.ts'
+
+export const statedEnergy: Rule = {
+  id: 'stated-energy',
+  severity: 'warning',
+  summary: 'Stated energy fits the stated protein, fat and carbohydrate by some recognised method.',
+  why: 'A reader who multiplies the macros out must not find another energy; where fibre, polyols or alcohol explain the gap, nothing is wrong.',
+  source:
+    '21 CFR 101.9(c)(1)(i) (general factors, and with fibre and sugar alcohols at their own); Regulation (EU) 1169/2011 Annex XIV.',
+  *check({recipe, computed, cookbook}) {
+    const found = reconcile(recipe, computed, cookbook.settings)
+    if (found && found.explanation === 'none') yield finding(found)
+  },
+}
+
+function finding({stated, byMethod, gapPercent, wouldExplain}: Reconciliation): Finding {
+  const [general] = byMethod
+  const expected = `${Math.round(general.kcal.value)} kcal`
+  return {
+    place: stated.place,
+    reason: `Stated energy \`${stated.text}\`, expected \`${expected}\` from the stated macros by ${energyMethodName.general}, ${gapPercent.toFixed(1)} % apart`,
+    actual: stated.text,
+    expected: [expected],
+    note: [
+      ...byMethod.map(
+        ({method, kcal}) => `${energyMethodName[method]}: ${Math.round(kcal.value)} kcal.`,
+      ),
+      ...wouldExplain,
+    ].join('\n'),
+  }
+}
