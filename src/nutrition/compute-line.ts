@@ -80,7 +80,7 @@ function lossesOf(
     losses.push(pouredFat(poured, whole, factors))
   }
   if (line.simmeredMinutes) {
-    losses.push(evaporatedAlcohol(line.simmeredMinutes.value, whole, line.name.value))
+    losses.push(evaporatedAlcohol(line.simmeredMinutes.value, whole))
   }
   return losses
 }

@@ -27,7 +27,7 @@ export interface MethodEnergy {
 }
 
 /** kcal per gram. General factors: 21 CFR 101.9(c)(1)(i)(B); ethanol 7: EU 1169/2011 Annex XIV. */
-const kcalPerGram = {protein: 4, carbohydrate: 4, fat: 9, ethanol: 7} as const
+export const kcalPerGram = {protein: 4, carbohydrate: 4, fat: 9, ethanol: 7} as const
 
 /** kcal/g of non-digestible carbohydrate, US: 0 where insoluble, 2 where soluble (101.9(c)(1)(i)(C)). */
 const usFibreKcalPerGram = {value: 1, low: 0, high: 2}
@@ -36,8 +36,8 @@ const usFibreKcalPerGram = {value: 1, low: 0, high: 2}
 const usPolyolKcalPerGram = {value: 2.4, low: 0, high: 3}
 
 /** kcal/g, EU 1169/2011 Annex XIV; erythritol 0 is in the lower limit. */
-const euFibreKcalPerGram = 2
-const euPolyolKcalPerGram = {value: 2.4, low: 0, high: 2.4}
+export const euFibreKcalPerGram = 2
+export const euPolyolKcalPerGram = {value: 2.4, low: 0, high: 2.4}
 
 const none: Span = {value: 0, low: 0, high: 0}
 

@@ -2,8 +2,8 @@ import type {Figures, Term} from '../food/figures.ts'
 import {known} from '../food/figures.ts'
 import type {EnergyFactors} from '../food/food.ts'
 import type {Nutrient} from '../food/nutrients.ts'
-import {exact, rectangular, scaled, type Uncertain} from '../units/uncertain.ts'
-import {alcoholRetention, ethanolKcalPerGram, retentionRoundingRatio} from './retention.ts'
+import {difference, exact, scaled, type Uncertain} from '../units/uncertain.ts'
+import {alcoholRetention, ethanolKcalPerGram} from './retention.ts'
 
 /** Something that leaves the dish between the list and the table. */
 export interface Loss {
@@ -48,11 +48,8 @@ export function pouredFat(
  * Alcohol that evaporates while the liquid simmers or bakes in the dish, with its energy.
  * @param minutes time in the dish, 0 or more
  */
-export function evaporatedAlcohol(minutes: number, whole: Figures<'batch'>, name: string): Loss {
-  const lostRatio = rectangular(1 - alcoholRetention(minutes), retentionRoundingRatio, {
-    kind: 'loss',
-    subject: `alcohol kept by ${name} after ${minutes} min`,
-  })
+export function evaporatedAlcohol(minutes: number, whole: Figures<'batch'>): Loss {
+  const lostRatio = difference(exact(1), alcoholRetention(minutes))
   const perAlcohol: Partial<Record<Nutrient, number>> = {alcohol: 1, energy: ethanolKcalPerGram}
   return {
     grams: scaled(lostRatio, whole.alcohol.value),
