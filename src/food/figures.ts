@@ -1,4 +1,5 @@
-import {addParts, type Source, type Uncertain} from '../units/uncertain.ts'
+import type {PartsTerm} from '../units/linear-parts.ts'
+import {linear, type Uncertain} from '../units/uncertain.ts'
 import {type Nutrient, nutrients} from './nutrients.ts'
 
 /**
@@ -35,11 +36,33 @@ export function isComplete(figure: Figure): boolean {
   return figure.missing.size === 0
 }
 
-/** Builds figures nutrient by nutrient. */
+/**
+ * Figures made nutrient by nutrient, each when it is first asked for: a check looks at four of
+ * twenty. Read them by name; a spread copies nothing, so derive new figures with this function.
+ */
 export function figuresOf<B extends Basis>(figure: (nutrient: Nutrient) => Figure): Figures<B> {
-  const entries = nutrients.map((nutrient) => [nutrient, figure(nutrient)] as const)
-  // Object.fromEntries forgets the keys; the list above is exactly the Nutrient union.
-  return Object.fromEntries(entries) as Figures<B>
+  // The class has a getter for every nutrient, which the compiler cannot see.
+  return new LazyFigures(figure) as object as Figures<B>
+}
+
+class LazyFigures {
+  readonly #make: (nutrient: Nutrient) => Figure
+  readonly #made: Partial<Record<Nutrient, Figure>> = {}
+
+  constructor(make: (nutrient: Nutrient) => Figure) {
+    this.#make = make
+  }
+
+  static {
+    for (const nutrient of nutrients) {
+      Object.defineProperty(LazyFigures.prototype, nutrient, {
+        get(this: LazyFigures): Figure {
+          this.#made[nutrient] ??= this.#make(nutrient)
+          return this.#made[nutrient]
+        },
+      })
+    }
+  }
 }
 
 /** One term of a weighted sum: `weight` may be negative (poured off), and uncertain itself. */
@@ -54,14 +77,19 @@ export interface Term {
  * than zero is.
  */
 export function weightedSum(terms: Iterable<Term>): Figure {
-  const parts = new Map<Source, number>()
-  const missing = new Set<string>()
+  const parts: PartsTerm[] = []
+  let missing = nothingMissing
   let value = 0
   for (const {figure, weight} of terms) {
     value += figure.value * weight.value
-    addParts(parts, figure.parts, weight.value)
-    addParts(parts, weight.parts, figure.value)
-    if (weight.value !== 0) for (const name of figure.missing) missing.add(name)
+    parts.push({parts: figure.parts, factor: weight.value})
+    parts.push({parts: weight.parts, factor: figure.value})
+    if (weight.value !== 0) missing = union(missing, figure.missing)
   }
-  return {value, parts, missing}
+  return {...linear(value, parts), missing}
+}
+
+function union(left: ReadonlySet<string>, right: ReadonlySet<string>): ReadonlySet<string> {
+  if (right.size === 0) return left
+  return left.size === 0 ? right : new Set([...left, ...right])
 }

@@ -1,14 +1,12 @@
+import {LinearParts, type Parts, type PartsTerm} from './linear-parts.ts'
+import type {Source} from './source.ts'
+
+export type {Source} from './source.ts'
+
 /**
  * Figures that know how well they are known: first-order propagation of independent
  * standard uncertainties. Source of the method: JCGM 100:2008 (GUM), clauses 4.3 and 5.1.
  */
-
-/** One independent reason why a figure is not exact: one weighing, one printed figure. */
-export interface Source {
-  readonly kind: 'weighing' | 'measure' | 'yield' | 'label' | 'table' | 'loss' | 'stated'
-  /** In a writer's words, e.g. `weighing of pearl barley` or `energy on the label of skyr, plain`. */
-  readonly subject: string
-}
 
 /**
  * A value and what each source adds to it. A part is the source's standard uncertainty times
@@ -17,10 +15,10 @@ export interface Source {
  */
 export interface Uncertain {
   readonly value: number
-  readonly parts: ReadonlyMap<Source, number>
+  readonly parts: Parts
 }
 
-const noParts: ReadonlyMap<Source, number> = new Map()
+const noParts: Parts = new Map()
 
 /** A value taken as exact. */
 export function exact(value: number): Uncertain {
@@ -37,22 +35,25 @@ export function rectangular(value: number, width: number, source: Source): Uncer
   return width > 0 ? {value, parts: new Map([[source, width / Math.sqrt(12)]])} : exact(value)
 }
 
+/** A value with the parts of a weighted sum. */
+export function linear(value: number, terms: readonly PartsTerm[]): Uncertain {
+  return {value, parts: terms.length === 0 ? noParts : new LinearParts(terms)}
+}
+
 /** `factor` × `quantity`, the factor being exact. */
 export function scaled(quantity: Uncertain, factor: number): Uncertain {
-  const parts = new Map<Source, number>()
-  addParts(parts, quantity.parts, factor)
-  return {value: quantity.value * factor, parts}
+  return linear(quantity.value * factor, [{parts: quantity.parts, factor}])
 }
 
 /** The sum of quantities; parts of the same source add up with their signs. */
 export function sum(quantities: Iterable<Uncertain>): Uncertain {
-  const parts = new Map<Source, number>()
+  const terms: PartsTerm[] = []
   let value = 0
   for (const quantity of quantities) {
     value += quantity.value
-    addParts(parts, quantity.parts, 1)
+    terms.push({parts: quantity.parts, factor: 1})
   }
-  return {value, parts}
+  return linear(value, terms)
 }
 
 /** `left` − `right`. */
@@ -62,27 +63,18 @@ export function difference(left: Uncertain, right: Uncertain): Uncertain {
 
 /** `left` × `right`, to first order. */
 export function product(left: Uncertain, right: Uncertain): Uncertain {
-  const parts = new Map<Source, number>()
-  addParts(parts, left.parts, right.value)
-  addParts(parts, right.parts, left.value)
-  return {value: left.value * right.value, parts}
+  return linear(left.value * right.value, [
+    {parts: left.parts, factor: right.value},
+    {parts: right.parts, factor: left.value},
+  ])
 }
 
 /** `left` ÷ `right`, to first order; `right` must not be 0. */
 export function quotient(left: Uncertain, right: Uncertain): Uncertain {
-  const parts = new Map<Source, number>()
-  addParts(parts, left.parts, 1 / right.value)
-  addParts(parts, right.parts, -left.value / right.value ** 2)
-  return {value: left.value / right.value, parts}
-}
-
-/** Adds `factor` × `more` to `parts`, in place: the one inner loop of the propagation. */
-export function addParts(
-  parts: Map<Source, number>,
-  more: ReadonlyMap<Source, number>,
-  factor: number,
-): void {
-  for (const [source, part] of more) parts.set(source, (parts.get(source) ?? 0) + part * factor)
+  return linear(left.value / right.value, [
+    {parts: left.parts, factor: 1 / right.value},
+    {parts: right.parts, factor: -left.value / right.value ** 2},
+  ])
 }
 
 /** Combined standard uncertainty of independent sources (GUM 5.1.2), in the unit of the value. */

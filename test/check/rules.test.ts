@@ -86,19 +86,12 @@ describe('stated-macros', () => {
   })
 
   test('names the other carbohydrate when the stated one follows it', () => {
-    // 43.4 g with fibre, 38.4 g without.
-    const oatsWithout = {
-      ...oats,
-      per100g: {...oats.per100g, availableCarbohydrate: milk.per100g.water},
-    }
-    const known = {...oats.per100g.carbohydrate, value: 57.6}
-    const book = cookbook(
-      [
-        {...oatsWithout, per100g: {...oats.per100g, availableCarbohydrate: known}},
-        {...milk, per100g: {...milk.per100g, availableCarbohydrate: milk.per100g.carbohydrate}},
-      ],
-      [bowl({stated: stated({...right, carbohydrate: 38})})],
-    )
+    // Per serving 43.4 g with fibre, 38.4 g without.
+    const both = [
+      food('oats', {carbohydrate: 67.7, availableCarbohydrate: 57.6}),
+      food('milk', {carbohydrate: 4.78, availableCarbohydrate: 4.78}),
+    ]
+    const book = cookbook(both, [bowl({stated: stated({carbohydrate: 38})})])
     const [problem] = checkCookbook(book, computeCookbook(book).computed)
     expect(problem?.note).toContain('`carbohydrate: available`')
   })

@@ -1,0 +1,80 @@
+import type {Source} from './source.ts'
+
+/** What each source adds to a value; see `Uncertain`. */
+export type Parts = ReadonlyMap<Source, number>
+
+/** `factor` × a quantity's parts, as one term of a sum. */
+export interface PartsTerm {
+  readonly parts: Parts
+  readonly factor: number
+}
+
+/**
+ * The parts of a weighted sum, added up when somebody first looks at them. Most figures of a big
+ * cookbook are only ever compared by value; flattening the whole sum at once, and not one map for
+ * each step of it, keeps the rest cheap.
+ */
+export class LinearParts implements Parts {
+  #terms: readonly PartsTerm[]
+  #flat: Map<Source, number> | undefined
+
+  constructor(terms: readonly PartsTerm[]) {
+    this.#terms = terms
+  }
+
+  get #map(): Map<Source, number> {
+    if (this.#flat === undefined) {
+      const flat = new Map<Source, number>()
+      this.#addInto(flat, 1)
+      this.#flat = flat
+      this.#terms = []
+    }
+    return this.#flat
+  }
+
+  #addInto(flat: Map<Source, number>, factor: number): void {
+    for (const {parts, factor: own} of this.#terms) {
+      if (parts instanceof LinearParts && parts.#flat === undefined) {
+        parts.#addInto(flat, factor * own)
+      } else {
+        for (const [source, part] of parts) {
+          flat.set(source, (flat.get(source) ?? 0) + part * factor * own)
+        }
+      }
+    }
+  }
+
+  get size(): number {
+    return this.#map.size
+  }
+
+  get(source: Source): number | undefined {
+    return this.#map.get(source)
+  }
+
+  has(source: Source): boolean {
+    return this.#map.has(source)
+  }
+
+  keys(): MapIterator<Source> {
+    return this.#map.keys()
+  }
+
+  values(): MapIterator<number> {
+    return this.#map.values()
+  }
+
+  entries(): MapIterator<[Source, number]> {
+    return this.#map.entries()
+  }
+
+  [Symbol.iterator](): MapIterator<[Source, number]> {
+    return this.#map[Symbol.iterator]()
+  }
+
+  forEach(visit: (part: number, source: Source, map: Parts) => void): void {
+    this.#map.forEach((part, source) => {
+      visit(part, source, this)
+    })
+  }
+}
