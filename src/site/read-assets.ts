@@ -1,0 +1,17 @@
+import {readFile} from 'node:fs/promises'
+import {createRequire} from 'node:module'
+import type {SiteFile} from './site-file.ts'
+
+/** What `npm run compile:assets` makes and pages load. */
+const assetNames = ['site.css'] as const
+
+/** Reads the compiled stylesheet and scripts of this package. */
+export async function readAssets(): Promise<readonly SiteFile[]> {
+  const require = createRequire(import.meta.url)
+  return Promise.all(
+    assetNames.map(async (name) => ({
+      path: `assets/${name}`,
+      content: await readFile(require.resolve(`#assets/${name}`), 'utf8'),
+    })),
+  )
+}

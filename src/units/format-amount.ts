@@ -1,0 +1,51 @@
+import type {Amount, Measured, WeightAmount} from './amount.ts'
+import {measureText} from './measures.ts'
+import {numberText} from './number-text.ts'
+import {weightNames} from './unit-names.ts'
+import {gramsPerUnit} from './units.ts'
+
+/**
+ * An amount as a cook would write it, in the unit its last digit was written in: reading the text
+ * gives the same amount again.
+ */
+export function formatAmount(amount: Amount): string {
+  const text = withoutMeasureBeside(amount)
+  return amount.beside ? `${text} (${formatAmount(amount.beside)})` : text
+}
+
+function withoutMeasureBeside(amount: Amount): string {
+  switch (amount.kind) {
+    case 'weight':
+      return weightText(amount)
+    case 'volume':
+      return counted(amount.count, volumeText(amount.measure, amount.count.value))
+    case 'count':
+      return amount.measure === 'each'
+        ? counted(amount.count, '')
+        : counted(amount.count, measureText(amount.measure, amount.count.value))
+    case 'batch':
+      return counted(amount.batches, amount.batches.value > 1 ? 'batches' : 'batch')
+  }
+}
+
+function volumeText(measure: string, count: number): string {
+  return measure === 'cup' || measure === 'pint' || measure === 'quart'
+    ? measureText(measure, count)
+    : measure
+}
+
+function weightText({grams}: WeightAmount): string {
+  for (const unit of new Set(weightNames.values())) {
+    const text = numberText(divided(grams, gramsPerUnit[unit]))
+    if (text !== undefined) return `${text} ${unit}`
+  }
+  return `${String(grams.value)} g`
+}
+
+function divided({value, halfRange, increment}: Measured, divisor: number): Measured {
+  return {value: value / divisor, halfRange: halfRange / divisor, increment: increment / divisor}
+}
+
+function counted(count: Measured, unit: string): string {
+  return `${numberText(count) ?? String(count.value)} ${unit}`.trim()
+}

@@ -1,0 +1,26 @@
+import type {Amount} from '../../src/units/amount.ts'
+import {formatFigure} from '../../src/units/format-figure.ts'
+import {formatWrittenGrams} from '../../src/units/format-weight.ts'
+
+/**
+ * The weight of an amount, in grams. A weight keeps the digits it was written with; anything else
+ * is shown by what it came to.
+ * @param grams what the amount weighs, g
+ */
+export function weightText(amount: Amount, grams: number): string {
+  return amount.kind === 'weight' ? formatWrittenGrams(amount.grams) : formatFigure(grams, 'g')
+}
+
+/** The amount in the kitchen's own measure, as written; undefined where there is only a weight. */
+export function kitchenMeasure(amount: Amount): string | undefined {
+  if (amount.kind !== 'weight') return amount.text
+  if (amount.beside) return amount.beside.text
+  // Pounds and kilograms stay beside the grams; grams are not said twice.
+  const grams = formatWrittenGrams(amount.grams)
+  return isSame(amount.text, grams) ? undefined : amount.text
+}
+
+function isSame(written: string, shown: string): boolean {
+  const bare = (text: string) => text.replaceAll(' ', '').replaceAll('-', '–')
+  return bare(written) === bare(shown)
+}

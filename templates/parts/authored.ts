@@ -1,0 +1,91 @@
+import type {Element, ElementContent, Root, RootContent} from 'hast'
+import {visit} from 'unist-util-visit'
+import {planPath, recipePath, relativeHref, textPagePath} from '../addresses.ts'
+
+/**
+ * The writer's own text, placed on a page: links between the Markdown files of the cookbook become
+ * links between pages. A link with a scheme that runs something is left without an address, and a
+ * picture from elsewhere is left as its words; the reader of the cookbook has said both already.
+ * @param source path of the Markdown file in the cookbook folder
+ * @param page path of the page in the site
+ */
+export function authored(body: Root, source: string, page: string): ElementContent[] {
+  const tree = structuredClone(body)
+  visit(tree, 'element', (node, index, parent) => {
+    if (node.tagName === 'a') readdress(node, source, page)
+    if (node.tagName !== 'img' || !parent || index === undefined) return
+    parent.children[index] = picture(node, source, page)
+  })
+  return tree.children.filter(isContent)
+}
+
+function isContent(node: RootContent): node is ElementContent {
+  return node.type !== 'doctype'
+}
+
+function readdress(node: Element, source: string, page: string): void {
+  const {href} = node.properties
+  if (typeof href !== 'string') return
+  const to = pageHref(href, source, page)
+  if (to === undefined) delete node.properties.href
+  else node.properties.href = to
+}
+
+function picture(node: Element, source: string, page: string): ElementContent {
+  const {src, alt} = node.properties
+  const to = typeof src === 'string' ? imageHref(src, source, page) : undefined
+  if (to === undefined) return {type: 'text', value: typeof alt === 'string' ? alt : ''}
+  return {...node, properties: {...node.properties, src: to, loading: 'lazy'}}
+}
+
+const safeSchemes: ReadonlySet<string> = new Set(['http:', 'https:', 'mailto:'])
+
+/** Stands for the cookbook folder while a link is resolved; `.invalid` is reserved (RFC 2606). */
+const folder = 'https://cookbook.invalid/'
+
+/** Where a link of the writer's leads from a page; undefined where it must lead nowhere. */
+export function pageHref(written: string, source: string, page: string): string | undefined {
+  if (written.startsWith('#')) return written
+  if (!URL.canParse(written, folder + source)) return undefined
+  const url = new URL(written, folder + source)
+  if (!url.href.startsWith(folder)) return safeSchemes.has(url.protocol) ? url.href : undefined
+  return relativeHref(page, pageOf(decoded(url.pathname)) + url.hash)
+}
+
+/** Where a picture of the cookbook stands for a page; undefined when it is no picture of its own. */
+export function imageHref(written: string, source: string, page: string): string | undefined {
+  const path = imagePath(written, source)
+  return path === undefined ? undefined : relativeHref(page, path)
+}
+
+/** Path of a picture in the site, which is its path in the cookbook folder. */
+export function imagePath(written: string, source: string): string | undefined {
+  if (!URL.canParse(written, folder + source)) return undefined
+  const url = new URL(written, folder + source)
+  const path = decoded(url.pathname)
+  return url.href.startsWith(folder) && path.startsWith('images/') ? path : undefined
+}
+
+function decoded(pathname: string): string {
+  try {
+    return decodeURIComponent(pathname.slice(1))
+  } catch {
+    // A lone `%` is no escape; the writer meant the sign itself.
+    return pathname.slice(1)
+  }
+}
+
+/** The page a Markdown file of the cookbook becomes; anything else keeps its path. */
+function pageOf(path: string): string {
+  const [, kind = '', slug = ''] = /^(recipes|plans|pages)\/([^/]+)\.md$/.exec(path) ?? []
+  switch (kind) {
+    case 'recipes':
+      return recipePath(slug)
+    case 'plans':
+      return planPath(slug)
+    case 'pages':
+      return textPagePath(slug)
+    default:
+      return path
+  }
+}

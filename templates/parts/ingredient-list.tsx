@@ -1,0 +1,73 @@
+import type {Computed, ComputedLine} from '../../src/nutrition/computed.ts'
+import {formatFigure, roundedText} from '../../src/units/format-figure.ts'
+import {recipePath, relativeHref} from '../addresses.ts'
+import type {Part} from '../part.ts'
+import type {Site} from '../site.ts'
+import {alternativeNotes} from './alternative.tsx'
+import {kitchenMeasure, weightText} from './amount-text.ts'
+import {minutesText} from './time-text.ts'
+
+/** The ingredients as a weigher's ledger: the weight left of the rule, the food right of it. */
+export function ingredientList(site: Site, computed: Computed, path: string): Part[] {
+  return computed.recipe.groups.map(({title, lines}) => {
+    const anchors = new Set(lines.map(({anchor}) => anchor))
+    const ofGroup = computed.lines.filter(({line}) => anchors.has(line.anchor))
+    return (
+      <>
+        {title ? <h3>{title.value}</h3> : undefined}
+        <ul class="ledger">{ofGroup.map((line) => ingredient(site, computed, line, path))}</ul>
+      </>
+    )
+  })
+}
+
+function ingredient(site: Site, computed: Computed, entry: ComputedLine, path: string): Part {
+  const {line} = entry
+  const measure = kitchenMeasure(line.amount.value)
+  const notes = lineNotes(site, entry)
+  return (
+    <li id={line.anchor} class={entry.role === 'counted' ? undefined : 'aside'}>
+      <span class="weight">{weightText(line.amount.value, entry.grams.value)}</span>{' '}
+      <span class="what">
+        <span class="name">{ingredientName(entry, path)}</span>
+        {measure === undefined ? undefined : <span class="measure">, {measure}</span>}
+        {notes.map((note) => (
+          <span class="note"> {note}</span>
+        ))}
+        {alternativeNotes(site, computed, entry, path)}
+      </span>
+    </li>
+  )
+}
+
+function ingredientName({line, ingredient}: ComputedLine, path: string): Part {
+  if (ingredient.kind === 'food') return line.name.value
+  return <a href={relativeHref(path, recipePath(ingredient.recipe.slug))}>{line.name.value}</a>
+}
+
+/** What happens to a line besides being put in, in words. */
+function lineNotes({words}: Site, {line, role, grams, ingredient}: ComputedLine): string[] {
+  const text = words.recipe
+  const notes: string[] = []
+  const {eaten, pouredOff} = line
+  if (ingredient.kind === 'component') {
+    const {batchGrams, mixedGrams} = ingredient.computed
+    const share = grams.value / (batchGrams ?? mixedGrams).value
+    notes.push(text.ofBatch(`${roundedText(share * 100, 0)} %`))
+  }
+  if (line.isBought) notes.push(text.bought(formatFigure(grams.value, 'g')))
+  if (eaten) notes.push(withReason(text.eaten(eaten.amount.value.text), eaten.because?.value))
+  if (pouredOff) {
+    notes.push(withReason(text.pouredOff(pouredOff.amount.value.text), pouredOff.because?.value))
+  }
+  if (line.simmeredMinutes) {
+    notes.push(text.simmered(minutesText(line.simmeredMinutes.value, words)))
+  }
+  if (role === 'uncounted') notes.push(text.uncounted(line.uncounted?.because.value ?? ''))
+  if (role === 'optional') notes.push(text.optional)
+  return notes
+
+  function withReason(note: string, because: string | undefined): string {
+    return because === undefined ? note : text.because(note, because)
+  }
+}

@@ -1,0 +1,86 @@
+import {type Judged, judge} from '../../src/check/verdict.ts'
+import type {Settings} from '../../src/cookbook/cookbook.ts'
+import type {Basis, Figure, Figures} from '../../src/food/figures.ts'
+import {isComplete} from '../../src/food/figures.ts'
+import {nutrientText} from '../../src/food/nutrient-text.ts'
+import type {PublishedNutrient} from '../../src/food/nutrients.ts'
+import type {Computed} from '../../src/nutrition/computed.ts'
+import {publishedFigure} from '../../src/nutrition/published.ts'
+import type {Words} from '../words/en.ts'
+
+/** A figure as the site publishes it: the stated one where the writer stated it. */
+export interface PublishedFigure {
+  readonly nutrient: PublishedNutrient
+  readonly value: number
+  readonly computed: Figure
+  /** Absent where only the computed figure is there. */
+  readonly judged?: Judged
+}
+
+export interface PublishedFigures {
+  readonly basis: Basis
+  readonly figures: readonly PublishedFigure[]
+}
+
+/** The figures every recipe shows, in the order a reader who logs them looks. */
+export const mainNutrients = ['energy', 'protein', 'carbohydrate', 'fat'] as const
+
+/** The computed figures on a basis; undefined where the recipe does not give it. */
+export function computedOn(basis: Basis, computed: Computed): Figures<Basis> | undefined {
+  switch (basis) {
+    case 'batch':
+      return computed.batch
+    case '100 g':
+      return computed.per100g
+    case 'serving':
+      return computed.perServing
+  }
+}
+
+/** What the figures of a recipe refer to first: as stated, else the serving, else 100 g. */
+export function mainBasis(computed: Computed): Basis {
+  const stated = computed.recipe.stated?.basis
+  if (stated !== undefined && computedOn(stated, computed) !== undefined) return stated
+  return computed.perServing ? 'serving' : computed.per100g ? '100 g' : 'batch'
+}
+
+/** The main figures and every further one that is stated. */
+export function publishedFigures(computed: Computed, settings: Settings): PublishedFigures {
+  const basis = mainBasis(computed)
+  const names = new Set<PublishedNutrient>(mainNutrients)
+  const {stated} = computed.recipe
+  if (stated?.basis === basis) for (const {nutrient} of stated.figures) names.add(nutrient)
+  return {basis, figures: publishedOn(basis, [...names], computed, settings)}
+}
+
+/** Figures of the named nutrients on a basis; stated ones only where they are stated on it. */
+export function publishedOn(
+  basis: Basis,
+  names: readonly PublishedNutrient[],
+  computed: Computed,
+  settings: Settings,
+): readonly PublishedFigure[] {
+  const figures = computedOn(basis, computed)
+  if (figures === undefined) return []
+  const {stated} = computed.recipe
+  const judged = stated?.basis === basis ? judge(stated, computed, settings) : []
+  return names.map((nutrient) => {
+    const figure = publishedFigure(figures, nutrient, settings)
+    const match = judged.find(({stated}) => stated.nutrient === nutrient)
+    return match === undefined
+      ? {nutrient, value: figure.value, computed: figure}
+      : {nutrient, value: match.stated.value, computed: figure, judged: match}
+  })
+}
+
+/** A published figure in words: as stated, or computed, with "at least" and "unknown" said. */
+export function publishedText({nutrient, value, computed, judged}: PublishedFigure, words: Words) {
+  return judged ? judged.stated.text : knownText(nutrient, {...computed, value}, words)
+}
+
+/** `38 g`, `at least 4.2 g`, `unknown`. */
+export function knownText(nutrient: PublishedNutrient, figure: Figure, words: Words): string {
+  const text = nutrientText(nutrient, figure.value)
+  if (isComplete(figure)) return text
+  return figure.value > 0 ? words.atLeast(text) : words.unknown
+}

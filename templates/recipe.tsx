@@ -1,0 +1,110 @@
+import type {Computed} from '../src/nutrition/computed.ts'
+import {energyShares} from '../src/nutrition/energy-shares.ts'
+import {captionPath, cardPath, recipePath, relativeHref} from './addresses.ts'
+import type {Part} from './part.ts'
+import {allergenLines} from './parts/allergen-lines.tsx'
+import {authored, imageHref} from './parts/authored.ts'
+import {comparisonBars} from './parts/comparison-bars.ts'
+import {energyBeams} from './parts/energy-beam.ts'
+import {figuresTable, missingFigures} from './parts/figures-table.tsx'
+import {headline} from './parts/headline.tsx'
+import {ingredientList} from './parts/ingredient-list.tsx'
+import {keeping, particulars} from './parts/particulars.tsx'
+import {computedOn, mainBasis} from './parts/published-figures.ts'
+import {statedTable} from './parts/stated-table.tsx'
+import {structuredRecipe} from './parts/structured-recipe.ts'
+import {shell} from './shell.tsx'
+import type {Page, Site} from './site.ts'
+
+/** The page a dish is cooked from. */
+export function recipePage(site: Site, computed: Computed): Page {
+  const {recipe} = computed
+  const path = recipePath(recipe.slug)
+  const {words} = site
+  return shell(site, {
+    path,
+    title: recipe.title.value,
+    ...(recipe.summary && {description: recipe.summary.value}),
+    kind: 'recipe',
+    structured: structuredRecipe(site, computed),
+    main: (
+      <article>
+        <header>
+          <h1>{recipe.title.value}</h1>
+          {recipe.summary ? <p class="summary">{recipe.summary.value}</p> : undefined}
+          {headline(site, computed)}
+          {particulars(site, computed)}
+        </header>
+        {picture(computed, path)}
+        <div class="cooking">
+          <section aria-labelledby="part-ingredients" class="ingredients">
+            <h2 id="part-ingredients">{words.recipe.ingredients}</h2>
+            {ingredientList(site, computed, path)}
+          </section>
+          <section aria-labelledby="part-method" class="method">
+            <h2 id="part-method">{words.recipe.method}</h2>
+            {authored(recipe.method.body, recipe.path, path)}
+          </section>
+        </div>
+        {keeping(site, computed)}
+        {allergenLines(site, computed)}
+        {figuresPart(site, computed)}
+        {comparisonBars(site, computed, path)}
+        {links(site, computed, path)}
+      </article>
+    ),
+  })
+}
+
+function picture({recipe}: Computed, path: string): Part {
+  if (!recipe.image) return undefined
+  const {url, alt} = recipe.image.value
+  return <img class="picture" src={imageHref(url, recipe.path, path)} alt={alt} />
+}
+
+function figuresPart(site: Site, computed: Computed): Part {
+  const {words} = site
+  const main = computedOn(mainBasis(computed), computed)
+  const shares = main && energyShares(main)
+  const stated = statedTable(site, computed)
+  return (
+    <section aria-labelledby="part-figures" class="figures-part">
+      <h2 id="part-figures">{words.recipe.figures}</h2>
+      {figuresTable(site, computed)}
+      {missingFigures(site, computed)}
+      <p class="rest">{words.figures.rest}</p>
+      {shares ? energyBeams(shares, words) : undefined}
+      <h3>{words.figures.computedBeside}</h3>
+      {stated ?? <p>{words.figures.noStated}</p>}
+    </section>
+  )
+}
+
+/** Ways on: the card, the plain text, the recipes that use this one, the tags. */
+function links(site: Site, {recipe}: Computed, path: string): Part {
+  const {words} = site
+  const users = site.users.get(recipe.slug) ?? []
+  return (
+    <footer class="ways-on">
+      <p>
+        <a href={relativeHref(path, cardPath(recipe.slug))}>{words.recipe.card}</a>
+        {' · '}
+        <a href={relativeHref(path, captionPath(recipe.slug))}>{words.recipe.caption}</a>
+      </p>
+      {users.length > 0 ? (
+        <p>
+          {`${words.recipe.usedIn}: `}
+          {users.map(({recipe: user}, index) => (
+            <>
+              {index > 0 ? ', ' : ''}
+              <a href={relativeHref(path, recipePath(user.slug))}>{user.title.value}</a>
+            </>
+          ))}
+        </p>
+      ) : undefined}
+      {recipe.tags.length > 0 ? (
+        <p>{`${words.recipe.tags}: ${recipe.tags.map(({value}) => value).join(', ')}`}</p>
+      ) : undefined}
+    </footer>
+  )
+}

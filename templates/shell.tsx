@@ -1,0 +1,134 @@
+import type {Element, Root} from 'hast'
+import {h} from 'hastscript'
+import {
+  absoluteHref,
+  figuresPath,
+  foodsPath,
+  iconPath,
+  indexPath,
+  relativeHref,
+  rulesPath,
+  scriptPath,
+  shoppingPath,
+  stylesheetPath,
+  textPagePath,
+} from './addresses.ts'
+import type {Part} from './part.ts'
+import {mark} from './parts/mark.ts'
+import type {Page, Site} from './site.ts'
+
+export interface Shell {
+  readonly path: string
+  readonly title: string
+  readonly description?: string
+  /** Names of the compiled scripts the page takes, without `.js`. */
+  readonly scripts?: readonly string[]
+  /** A JSON-LD block for the head. */
+  readonly structured?: Element
+  /** A class on the body, for the parts that print differently. */
+  readonly kind?: string
+  readonly main: Part
+}
+
+/**
+ * Nothing is inline and nothing is loaded from elsewhere, so the policy can forbid both. JSON
+ * blocks are data, which a policy lets pass.
+ */
+const contentPolicy =
+  "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'"
+
+/** The page around a template's main part: head, header, footer. */
+export function shell(site: Site, page: Shell): Page {
+  const {settings} = site.cookbook
+  const tree: Root = {
+    type: 'root',
+    children: [
+      {type: 'doctype'},
+      h('html', {lang: settings.language}, head(site, page), body(site, page)),
+    ],
+  }
+  return {path: page.path, tree}
+}
+
+function head(site: Site, page: Shell): Element {
+  const {settings} = site.cookbook
+  const isFirst = page.path === indexPath
+  const description = page.description ?? settings.description
+  const href = (to: string) => relativeHref(page.path, to)
+  return h(
+    'head',
+    <meta charSet="utf-8" />,
+    <title>{isFirst ? settings.title : `${page.title} – ${settings.title}`}</title>,
+    <meta name="viewport" content="width=device-width, initial-scale=1" />,
+    <meta httpEquiv="Content-Security-Policy" content={contentPolicy} />,
+    <meta name="color-scheme" content="light dark" />,
+    description === '' ? undefined : <meta name="description" content={description} />,
+    settings.address === undefined ? undefined : (
+      <link rel="canonical" href={absoluteHref(settings.address, page.path)} />
+    ),
+    <link rel="icon" type="image/svg+xml" href={href(iconPath)} />,
+    <link rel="stylesheet" href={href(stylesheetPath)} />,
+    page.structured,
+    (page.scripts ?? []).map((name) => <script src={href(scriptPath(name))} defer />),
+  )
+}
+
+function body(site: Site, page: Shell): Element {
+  const {words} = site
+  return h(
+    'body',
+    {className: page.kind === undefined ? [] : [page.kind]},
+    <a class="skip" href="#main">
+      {words.nav.skip}
+    </a>,
+    header(site, page.path),
+    <main id="main">{page.main}</main>,
+    footer(site, page.path),
+  )
+}
+
+function header({cookbook, words}: Site, path: string): Part {
+  const links: readonly (readonly [string, string])[] = [
+    [indexPath, words.nav.recipes],
+    [shoppingPath, words.nav.shopping],
+    [figuresPath, words.nav.figures],
+    [foodsPath, words.nav.foods],
+    ...cookbook.pages.map(({slug, title}) => [textPagePath(slug), title.value] as const),
+  ]
+  return (
+    <header class="rim">
+      <a class="house" href={relativeHref(path, indexPath)}>
+        {mark()}
+        <span>{cookbook.settings.title}</span>
+      </a>
+      <nav aria-label={words.nav.label}>
+        <ul>
+          {links.map(([to, text]) => (
+            <li>{navLink(path, to, text)}</li>
+          ))}
+        </ul>
+      </nav>
+    </header>
+  )
+}
+
+function navLink(path: string, to: string, text: string): Part {
+  return (
+    <a href={relativeHref(path, to)} aria-current={path === to ? 'page' : undefined}>
+      {text}
+    </a>
+  )
+}
+
+function footer({words}: Site, path: string): Part {
+  return (
+    <footer class="foot">
+      <p>{words.footer.caution}</p>
+      <p>
+        <a href={relativeHref(path, figuresPath)}>{words.footer.checked}</a>
+        {' · '}
+        <a href={relativeHref(path, rulesPath)}>{words.footer.rules}</a>
+      </p>
+    </footer>
+  )
+}

@@ -1,0 +1,29 @@
+import type {Root} from 'hast'
+import type {Rule} from '../src/check/rule.ts'
+import type {Cookbook} from '../src/cookbook/cookbook.ts'
+import type {Problem} from '../src/cookbook/problem.ts'
+import type {Computed} from '../src/nutrition/computed.ts'
+import type {Words} from './words/en.ts'
+
+/** What every template sees. */
+export interface Site {
+  readonly cookbook: Cookbook
+  /** By slug, in slug order. */
+  readonly computed: ReadonlyMap<string, Computed>
+  /** The recipes that use a component, by its slug. */
+  readonly users: ReadonlyMap<string, readonly Computed[]>
+  /** What the checks let pass, in report order. */
+  readonly problems: readonly Problem[]
+  readonly rules: readonly RuleText[]
+  readonly words: Words
+}
+
+/** A rule as its page tells it. */
+export type RuleText = Pick<Rule, 'id' | 'severity' | 'summary' | 'why' | 'source'>
+
+/** One page, before it becomes text. */
+export interface Page {
+  /** Relative to the site folder. */
+  readonly path: string
+  readonly tree: Root
+}

@@ -1,0 +1,347 @@
+import type {Verdict} from '../../src/check/verdict.ts'
+import type {Severity} from '../../src/cookbook/problem.ts'
+import type {Basis} from '../../src/food/figures.ts'
+import type {Aisle, Allergen} from '../../src/food/food.ts'
+import type {PublishedNutrient} from '../../src/food/nutrients.ts'
+
+const nutrient: Readonly<Record<PublishedNutrient, string>> = {
+  energy: 'Energy',
+  protein: 'Protein',
+  fat: 'Fat',
+  saturated: 'of which saturated',
+  trans: 'of which trans',
+  cholesterol: 'Cholesterol',
+  carbohydrate: 'Carbohydrate',
+  fibre: 'Fibre',
+  sugars: 'of which sugars',
+  addedSugars: 'of which added',
+  polyols: 'Polyols',
+  alcohol: 'Alcohol',
+  salt: 'Salt',
+  sodium: 'Sodium',
+  potassium: 'Potassium',
+  calcium: 'Calcium',
+  iron: 'Iron',
+  vitaminD: 'Vitamin D',
+  water: 'Water',
+}
+
+/** The same names in running text. */
+const nutrientName: Readonly<Record<PublishedNutrient, string>> = {
+  energy: 'energy',
+  protein: 'protein',
+  fat: 'fat',
+  saturated: 'saturated fat',
+  trans: 'trans fat',
+  cholesterol: 'cholesterol',
+  carbohydrate: 'carbohydrate',
+  fibre: 'fibre',
+  sugars: 'sugars',
+  addedSugars: 'added sugars',
+  polyols: 'polyols',
+  alcohol: 'alcohol',
+  salt: 'salt',
+  sodium: 'sodium',
+  potassium: 'potassium',
+  calcium: 'calcium',
+  iron: 'iron',
+  vitaminD: 'vitamin D',
+  water: 'water',
+}
+
+const basis: Readonly<Record<Basis, string>> = {
+  serving: 'one serving',
+  '100 g': '100 g',
+  batch: 'whole batch',
+}
+
+const verdict: Readonly<Record<Verdict, string>> = {
+  agrees: 'agrees',
+  tolerated: 'within tolerance',
+  drift: 'does not follow',
+  unknown: 'cannot be told',
+}
+
+const verdictMeaning: Readonly<Record<Verdict, string>> = {
+  agrees: 'the stated figure lies within the uncertainty of the computed one',
+  tolerated: 'it lies outside the uncertainty, but within the tolerance this cookbook allows',
+  drift: 'it lies outside both; a page with such a figure is not published',
+  unknown: 'a food lacks the figure, so the computed one is only a lower bound',
+}
+
+const severity: Readonly<Record<Severity, string>> = {
+  error: 'stops the build',
+  warning: 'warns',
+  note: 'notes',
+}
+
+const aisle: Readonly<Record<Aisle, string>> = {
+  vegetables: 'Vegetables',
+  fruit: 'Fruit',
+  'herbs and spices': 'Herbs and spices',
+  dairy: 'Dairy',
+  eggs: 'Eggs',
+  meat: 'Meat',
+  poultry: 'Poultry',
+  fish: 'Fish',
+  fats: 'Oils and fats',
+  breads: 'Bread',
+  grains: 'Grains and pasta',
+  pulses: 'Pulses',
+  baking: 'Baking',
+  sweeteners: 'Sugar and sweeteners',
+  nuts: 'Nuts and seeds',
+  condiments: 'Condiments',
+  prepared: 'Prepared foods',
+  drinks: 'Drinks',
+  other: 'Everything else',
+}
+
+const allergen: Readonly<Partial<Record<Allergen, string>>> = {
+  soy: 'soya',
+  crustacean: 'crustaceans',
+  mollusc: 'molluscs',
+  sulphites: 'sulphur dioxide and sulphites',
+}
+
+function plural(count: number, one: string, many: string): string {
+  return count === 1 ? one : many
+}
+
+/** Every text of the pages in English. A second language has the same shape. */
+export const en = {
+  nutrient,
+  nutrientName,
+  basis,
+  verdict,
+  verdictMeaning,
+  severity,
+  aisle,
+  allergen,
+
+  nav: {
+    label: 'Pages',
+    recipes: 'Recipes',
+    shopping: 'Shopping list',
+    figures: 'Figures',
+    foods: 'Foods',
+    rules: 'Rules',
+    skip: 'Skip to the text',
+    home: (title: string) => `${title}: all recipes`,
+  },
+
+  footer: {
+    caution:
+      'Figures and allergens follow from the weighed ingredients and the tables and labels named ' +
+      'under Foods. Packets change: read yours. Nothing here is medical advice; local rules and ' +
+      'licensed practice come first.',
+    checked: 'How these figures are checked',
+    rules: 'The rules',
+  },
+
+  and: (names: readonly string[]) =>
+    names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`,
+  atLeast: (amount: string) => `at least ${amount}`,
+  plusMinus: (amount: string) => `± ${amount}`,
+  unknown: 'unknown',
+  per: (what: string) => `per ${what}`,
+  batchOf: (amount: string) => `${amount} in all`,
+  minutes: (minutes: number) => `${minutes} min`,
+  hours: (hours: number, minutes: number) =>
+    minutes === 0 ? `${hours} h` : `${hours} h ${minutes} min`,
+  days: (days: number) => `${days} ${plural(days, 'day', 'days')}`,
+  weeks: (weeks: number) => `${weeks} ${plural(weeks, 'week', 'weeks')}`,
+  months: (months: number) => `${months} ${plural(months, 'month', 'months')}`,
+  servings: (servings: number) => `${servings} ${plural(servings, 'serving', 'servings')}`,
+
+  recipe: {
+    ingredients: 'Ingredients',
+    method: 'Method',
+    figures: 'Figures',
+    keeping: 'Keeping',
+    allergens: 'Allergens',
+    uses: 'Made with',
+    usedIn: 'Used in',
+    tags: 'Filed under',
+    serves: 'Serves',
+    servingWeighs: 'One serving',
+    batchWeighs: 'Whole batch',
+    handsOn: 'Hands on',
+    totalTime: 'Start to finish',
+    oven: 'Oven',
+    pan: 'Pan',
+    fridge: 'In the fridge',
+    freezer: 'In the freezer',
+    room: 'At room temperature',
+    card: 'Print a card',
+    caption: 'Plain text to copy',
+    optional: 'if wanted; not in the figures',
+    uncounted: (because: string) => `not in the figures: ${because}`,
+    eaten: (amount: string) => `${amount} of it is eaten`,
+    pouredOff: (amount: string) => `${amount} poured off`,
+    because: (text: string, because: string) => `${text} (${because})`,
+    simmered: (time: string) => `cooks for ${time}, so part of its alcohol is gone`,
+    bought: (amount: string) => `as bought; ${amount} of it is eaten`,
+    ofBatch: (share: string) => `${share} of a batch`,
+    or: (amount: string, name: string) => `Or ${amount} ${name}`,
+    orChanges: (changes: string) => `one serving then has ${changes}`,
+    orChangesNothing: 'the figures stay within a gram',
+    brings: (names: string) => `brings ${names}`,
+    more: (amount: string, name: string) => `${amount} more ${name}`,
+    less: (amount: string, name: string) => `${amount} less ${name}`,
+  },
+
+  figures: {
+    stated: 'Stated',
+    computed: 'Computed',
+    verdict: 'Verdict',
+    nutrient: 'Nutrient',
+    serving: 'One serving',
+    servingOf: (weight: string) => `One serving, ${weight}`,
+    per100g: '100 g',
+    batch: 'Whole batch',
+    published: (per: string) => `${per} has`,
+    computedBeside: 'Stated and computed',
+    noStated: 'Nothing is stated for this recipe: the figures shown are the computed ones.',
+    rest: 'The ± is what the kitchen scale, the rounding of packet labels and the table leave open (twice the standard uncertainty).',
+    missing: (nutrientName: string, foods: string) => `No figure for ${nutrientName}: ${foods}.`,
+    kilojoules: (amount: string) => `${amount} kJ`,
+  },
+
+  energy: {
+    title: 'Where the energy comes from',
+    share: (name: string, percent: string) => `${name} ${percent} %`,
+    protein: 'Protein',
+    fat: 'Fat',
+    carbohydrate: 'Carbohydrate',
+    fibre: 'Fibre',
+    polyols: 'Polyols',
+    alcohol: 'Alcohol',
+  },
+
+  comparison: {
+    title: 'Beside',
+    basis: (per: string) => `Compared by ${per}.`,
+    here: 'here',
+  },
+
+  allergens: {
+    contains: 'Contains',
+    none: 'None of the ingredients is listed with an allergen of the law.',
+    mayContain: 'May contain, as the packets say',
+    optional: 'Only in what is optional or may stand instead',
+    notStated: 'Not stated for',
+    lawUs: 'The nine of US law.',
+    lawEu: 'The fourteen of EU law.',
+  },
+
+  index: {
+    title: 'Recipes',
+    intro: (count: number) =>
+      `${count} ${plural(count, 'recipe', 'recipes')}. Figures are for one serving.`,
+    recipe: 'Recipe',
+    serving: 'Serving',
+    time: 'Time',
+    components: 'Made ahead',
+    componentsIntro:
+      'Stocks, doughs and sauces that other recipes use by weight. Figures are for 100 g.',
+    batch: 'Batch',
+    keeps: 'Keeps',
+    filter: 'Find a recipe',
+    name: 'Name or tag',
+    mostEnergy: 'Energy at most, kcal',
+    leastProtein: 'Protein at least, g',
+    shown: (shown: number, all: number) => `${shown} of ${all} recipes shown`,
+    sortBy: (column: string) => `Sort by ${column}`,
+    planned: 'Plans',
+  },
+
+  shopping: {
+    title: 'Shopping list',
+    intro:
+      'Weights are as bought, with peel and bone. Stocks, doughs and sauces are taken apart into what they are made from.',
+    choose: 'Choose servings',
+    servingsOf: (title: string) => `Servings of ${title}`,
+    result: 'To buy',
+    empty: 'Nothing chosen yet.',
+    plans: 'Lists for the plans',
+    noPlans: 'This cookbook has no plans yet. With scripts on, any recipes can be chosen here.',
+    makeFirst: 'Make first',
+    batches: (share: string, title: string) => `${share} × ${title}`,
+    optional: (amount: string) => `and ${amount} if wanted`,
+    onlyOptional: 'if wanted',
+    packs: (count: number, weight: string) => `${count} × ${weight}`,
+    left: (amount: string) => `${amount} left over`,
+    clear: 'Start again',
+    print: 'Print the list',
+    startFrom: 'Start from a plan',
+    fullPlan: 'Plan',
+  },
+
+  plan: {
+    cooks: 'What is cooked',
+    list: 'To buy',
+    servings: 'Servings',
+    perServing: 'One serving',
+  },
+
+  figuresPage: {
+    title: 'Figures',
+    intro:
+      'Every figure these pages publish, beside what the weighed ingredients give. A figure that no longer follows stops the build, so none of that kind is here.',
+    computedOnly: 'Nothing stated; the computed figures are published.',
+    tolerance: (name: string) => `Tolerance of this cookbook: ${name}.`,
+    legend: 'What the verdicts mean',
+    open: 'What was left open',
+    openIntro: 'Warnings and notes that came up when these pages were made.',
+  },
+
+  foodsPage: {
+    title: 'Foods',
+    intro: 'The foods in use, per 100 g edible portion, and where their figures come from.',
+    food: 'Food',
+    from: 'From',
+    usedBy: 'Used by',
+    fromTable: (table: string, row: string) => `${table}, row ${row}`,
+    fromUsda: (row: string) => `USDA National Nutrient Database, Standard Reference 28, NDB ${row}`,
+    fromLabel: 'packet label, copied by the cook',
+  },
+
+  rulesPage: {
+    title: 'Rules',
+    intro: 'What is checked before a page is published.',
+    why: 'Why',
+    source: 'Source',
+  },
+
+  card: {
+    title: (recipe: string) => `Card: ${recipe}`,
+    size: 'Card size',
+    a6: 'A6 (105 × 148 mm)',
+    '6x4': '6 × 4 in',
+    '5x3': '5 × 3 in',
+    front: 'Front',
+    back: 'Back',
+    print: 'Print from the browser’s own menu, both sides, at actual size.',
+    backToRecipe: 'Back to the recipe',
+    scan: 'The page of this recipe',
+    contains: (names: string) => `Contains ${names}.`,
+  },
+
+  notFound: {
+    title: 'Nothing on this pan',
+    text: 'There is no page at this address. The recipes are all listed on the first page.',
+    link: 'All recipes',
+  },
+
+  caption: {
+    serves: (servings: string, weight: string) => `${servings} of ${weight}`,
+    perServing: 'Per serving',
+    per100g: 'Per 100 g',
+    whole: 'Whole batch',
+    contains: (names: string) => `Contains ${names}`,
+    full: 'Recipe',
+  },
+}
+
+export type Words = typeof en
