@@ -2,13 +2,11 @@ import type {Root as HastRoot} from 'hast'
 import type {FoodIndex} from '../food/food-index.ts'
 import type {LabelRules} from '../food/label-rules.ts'
 import type {PublishedNutrient} from '../food/nutrients.ts'
+import type {CupSystem} from '../units/units.ts'
 import type {Located, Severity} from './problem.ts'
 import type {Recipe} from './recipe.ts'
 
 export type ToleranceName = 'household' | 'us' | 'eu' | 'strict'
-
-/** Which cup a recipe means; they differ by up to 20 %. */
-export type CupSystem = 'us' | 'metric' | 'imperial'
 
 /** cookbook.yaml, with the defaults filled in. */
 export interface Settings {

@@ -6,8 +6,9 @@
  */
 export function nearest(word: string, candidates: Iterable<string>): string | undefined {
   const lower = word.toLowerCase()
+  const most = lower.length < 2 ? 0 : Math.max(1, Math.floor(lower.length / 3))
   let best: string | undefined
-  let fewest = Math.max(1, Math.floor(lower.length / 3)) + 1
+  let fewest = most + 1
   for (const candidate of candidates) {
     const count = slips(lower, candidate.toLowerCase(), fewest)
     if (count >= fewest) continue

@@ -1,0 +1,103 @@
+import type {Amount, CountAmount, Measured, VolumeAmount, WeightAmount} from './amount.ts'
+import {measureOf, measureWords} from './measures.ts'
+import {nearest} from './nearest.ts'
+import {type NumberStart, numberAtStart} from './number-text.ts'
+import {type Parsed, parsed, refused} from './parsed.ts'
+import {unitWords, volumeNames, weightNames} from './unit-names.ts'
+import {type CupSystem, gramsPerUnit, millilitresPerUnit} from './units.ts'
+
+/** What the meaning of an amount depends on besides its text. */
+export interface Kitchen {
+  readonly cups: CupSystem
+  /** Measures the cookbook's own foods bring, in the singular: `scoop`, `pot`. */
+  readonly measures: ReadonlySet<string>
+}
+
+const batchWords: readonly string[] = ['batch', 'batches']
+
+/**
+ * Reads an amount as people write it: `150 g`, `1 1/2 lb`, `½ cup`, `2 cloves`, `1 medium`, `3`,
+ * `10-12 g`, `½ batch`, `13.5 g (1 tbsp)`.
+ * @returns grams, millilitres or a count, always finite and above 0
+ */
+export function parseAmount(text: string, kitchen: Kitchen): Parsed<Amount> {
+  const trimmed = text.trim()
+  const brackets = /^(.*?)\s*\(([^()]*)\)$/s.exec(trimmed)
+  return brackets
+    ? withMeasureBeside(trimmed, [brackets[1] ?? '', brackets[2] ?? ''], kitchen)
+    : simpleAmount(trimmed, kitchen)
+}
+
+/** A weight alone, where no other kind of amount makes sense. */
+export function parseWeight(text: string, kitchen: Kitchen): Parsed<WeightAmount> {
+  const amount = parseAmount(text, kitchen)
+  if (!amount.ok) return amount
+  if (amount.value.kind !== 'weight') return refused('a weight such as `150 g`')
+  return parsed(amount.value)
+}
+
+function withMeasureBeside(
+  text: string,
+  [outside, inside]: readonly [string, string],
+  kitchen: Kitchen,
+): Parsed<Amount> {
+  const amount = simpleAmount(outside, kitchen)
+  if (!amount.ok) return amount
+  const beside = simpleAmount(inside.trim(), kitchen)
+  if (!beside.ok) return beside
+  if (amount.value.kind === 'weight' && isMeasure(beside.value)) {
+    return parsed({...amount.value, text, beside: beside.value})
+  }
+  if (beside.value.kind === 'weight' && isMeasure(amount.value)) {
+    const turned = `${inside.trim()} (${outside})`
+    return refused(`the weight first: \`${turned}\``, {instead: [turned]})
+  }
+  return refused('a weight with its kitchen measure in brackets, such as `13.5 g (1 tbsp)`')
+}
+
+function isMeasure(amount: Amount): amount is VolumeAmount | CountAmount {
+  return amount.kind === 'volume' || amount.kind === 'count'
+}
+
+function simpleAmount(text: string, kitchen: Kitchen): Parsed<Amount> {
+  const start = numberAtStart(text)
+  if (!start.ok) return start
+  if (start.value.number.value === 0) return refused('an amount above `0`')
+  return withUnit(text, start.value, kitchen)
+}
+
+function withUnit(text: string, {number, rest}: NumberStart, kitchen: Kitchen): Parsed<Amount> {
+  const words = unitWords(rest)
+  const weight = weightNames.get(words)
+  if (weight) return parsed({kind: 'weight', text, grams: times(number, gramsPerUnit[weight])})
+  const volume = volumeNames.get(words)
+  if (volume) {
+    const millilitres = times(number, millilitresPerUnit[kitchen.cups][volume])
+    return parsed({kind: 'volume', text, millilitres, measure: volume, count: number})
+  }
+  if (batchWords.includes(words)) return parsed({kind: 'batch', text, batches: number})
+  const measure = words === '' ? 'each' : measureOf(words, kitchen.measures)
+  if (measure) return parsed({kind: 'count', text, count: number, measure})
+  return unknownUnit(text, rest, kitchen)
+}
+
+function unknownUnit(text: string, rest: string, kitchen: Kitchen): Parsed<Amount> {
+  const known = [
+    ...weightNames.keys(),
+    ...volumeNames.keys(),
+    ...batchWords,
+    ...measureWords,
+    ...kitchen.measures,
+  ]
+  const note = 'A measure of your own needs a weight under `measures` of the food in foods.yaml.'
+  const meant = nearest(unitWords(rest), known)
+  if (meant === undefined) {
+    return refused('a unit such as `g`, `ml`, `cup`, `tbsp`, `clove` or `medium`', {note})
+  }
+  const instead = `${text.slice(0, text.length - rest.length).trimEnd()} ${meant}`
+  return refused(`a known unit: \`${instead}\``, {instead: [instead], note})
+}
+
+function times({value, halfRange, increment}: Measured, factor: number): Measured {
+  return {value: value * factor, halfRange: halfRange * factor, increment: increment * factor}
+}
