@@ -1,24 +1,27 @@
+import type {FigureUnit} from '../units/format-figure.ts'
 import {numberAtStart} from '../units/number-text.ts'
-import {type Parsed, parsed, refused} from '../units/parsed.ts'
-import {
-  kilojoulesPerKilocalorie,
-  type Nutrient,
-  type NutrientUnit,
-  nutrientUnit,
-} from './nutrients.ts'
+import {type Parsed, parsed, type Refusal, refused} from '../units/parsed.ts'
+import {kilojoulesPerKilocalorie} from './nutrients.ts'
 
-/** A nutrient figure as a packet or a page has it, in the nutrient's own unit. */
+/** A nutrient figure as a packet or a page has it, in the unit asked for. */
 export interface WrittenFigure {
+  /** For `less than`, the limit. */
   readonly value: number
+  /** `<0.5 g`, `less than 1 g`, as labels print traces. */
+  readonly isLessThan: boolean
   /** Unit of the last written digit, same unit as `value`. */
   readonly increment: number
 }
 
-/** How many of the nutrient's own unit one of the written unit is. */
-const factors: Readonly<Record<NutrientUnit, ReadonlyMap<string, number>>> = {
+/** How many of the unit asked for (outside) one of the written unit (inside) is. */
+const factors: Readonly<Record<FigureUnit, ReadonlyMap<string, number>>> = {
   kcal: new Map([
     ['kcal', 1],
     ['kj', 1 / kilojoulesPerKilocalorie],
+  ]),
+  kJ: new Map([
+    ['kj', 1],
+    ['kcal', kilojoulesPerKilocalorie],
   ]),
   g: new Map([
     ['g', 1],
@@ -38,23 +41,29 @@ const factors: Readonly<Record<NutrientUnit, ReadonlyMap<string, number>>> = {
 }
 
 /**
- * Reads a nutrient figure: `455 kcal`, `1900 kJ`, `38 g`, `120 mg`, `2 µg`. `< 0.5 g`, as labels
- * print traces, may be anything from 0 up to it: the middle, known to the whole of it.
- * @returns value and last digit in the nutrient's own unit, 0 or more
+ * Reads a nutrient figure: `455 kcal`, `1900 kJ`, `38 g`, `120 mg`, `2 µg`, `<0.5 g`.
+ * @param unit of the answer
+ * @returns a figure of 0 or more
  */
-export function parseFigure(nutrient: Nutrient, text: string): Parsed<WrittenFigure> {
+export function parseFigure(text: string, unit: FigureUnit): Parsed<WrittenFigure> {
   const trimmed = text.trim()
-  const isTrace = trimmed.startsWith('<')
-  const start = numberAtStart(isTrace ? trimmed.slice(1).trim() : trimmed)
+  const sign = /^(?:<|less than)\s*/i.exec(trimmed)?.[0] ?? ''
+  const start = numberAtStart(trimmed.slice(sign.length))
   if (!start.ok) return start
   const {number, rest} = start.value
-  const own = nutrientUnit[nutrient]
-  const factor = factors[own].get(asUnit(rest))
-  if (factor === undefined)
-    return wrongUnit(own, trimmed.slice(0, trimmed.length - rest.length), rest)
+  const factor = factors[unit].get(asUnit(rest))
+  if (factor === undefined) {
+    return wrongUnit(
+      rest.trim(),
+      `${trimmed.slice(0, trimmed.length - rest.length).trim()} ${unit}`,
+    )
+  }
   if (number.halfRange > 0) return refused('one figure, not a range')
-  const [value, increment] = [number.value * factor, number.increment * factor]
-  return parsed(isTrace ? {value: value / 2, increment: value} : {value, increment})
+  return parsed({
+    value: number.value * factor,
+    increment: number.increment * factor,
+    isLessThan: sign !== '',
+  })
 }
 
 /** The micro sign, the Greek letter and the usual stand-ins mean one unit. */
@@ -65,11 +74,11 @@ function asUnit(rest: string): string {
     .replace(/^(?:μg|ug|mcg)$/, 'µg')
 }
 
-function wrongUnit(own: NutrientUnit, digits: string, rest: string): Parsed<WrittenFigure> {
-  const instead = `${digits.trim()} ${own}`
-  if (rest.trim() === '') return refused(`a unit: \`${instead}\``, {instead: [instead]})
-  if (own === 'kcal' && /^cal(?:orie)?s?$/i.test(rest.trim())) {
+function wrongUnit(written: string, instead: string): Refusal {
+  if (written === '') return refused(`a unit: \`${instead}\``, {instead: [instead]})
+  const isEnergy = /kcal|kJ$/.test(instead)
+  if (isEnergy && /^cal(?:orie)?s?$/i.test(written)) {
     return refused(`kilocalories: \`${instead}\``, {instead: [instead]})
   }
-  return refused(own === 'kcal' ? '`kcal` or `kJ`' : '`g`, `mg` or `µg`')
+  return refused(isEnergy ? '`kcal` or `kJ`' : '`g`, `mg` or `µg`')
 }
