@@ -1,9 +1,13 @@
-import type {FigureUnit} from '../units/format-figure.ts'
 import {numberAtStart} from '../units/number-text.ts'
 import {type Parsed, parsed, type Refusal, refused} from '../units/parsed.ts'
-import {kilojoulesPerKilocalorie} from './nutrients.ts'
+import {
+  kilojoulesPerKilocalorie,
+  type Nutrient,
+  type NutrientUnit,
+  nutrientUnit,
+} from './nutrients.ts'
 
-/** A nutrient figure as a packet or a page has it, in the unit asked for. */
+/** A nutrient figure as a packet or a page has it, in the nutrient's own unit. */
 export interface WrittenFigure {
   /** For `less than`, the limit. */
   readonly value: number
@@ -13,15 +17,11 @@ export interface WrittenFigure {
   readonly increment: number
 }
 
-/** How many of the unit asked for (outside) one of the written unit (inside) is. */
-const factors: Readonly<Record<FigureUnit, ReadonlyMap<string, number>>> = {
+/** How many of the nutrient's own unit (outside) one of the written unit (inside) is. */
+const factors: Readonly<Record<NutrientUnit, ReadonlyMap<string, number>>> = {
   kcal: new Map([
     ['kcal', 1],
     ['kj', 1 / kilojoulesPerKilocalorie],
-  ]),
-  kJ: new Map([
-    ['kj', 1],
-    ['kcal', kilojoulesPerKilocalorie],
   ]),
   g: new Map([
     ['g', 1],
@@ -42,10 +42,10 @@ const factors: Readonly<Record<FigureUnit, ReadonlyMap<string, number>>> = {
 
 /**
  * Reads a nutrient figure: `455 kcal`, `1900 kJ`, `38 g`, `120 mg`, `2 µg`, `<0.5 g`.
- * @param unit of the answer
  * @returns a figure of 0 or more
  */
-export function parseFigure(text: string, unit: FigureUnit): Parsed<WrittenFigure> {
+export function parseFigure(nutrient: Nutrient, text: string): Parsed<WrittenFigure> {
+  const unit = nutrientUnit[nutrient]
   const trimmed = text.trim()
   const sign = /^(?:<|less than)\s*/i.exec(trimmed)?.[0] ?? ''
   const start = numberAtStart(trimmed.slice(sign.length))
