@@ -1,6 +1,9 @@
-import type {Problem} from './problem.ts'
+import type {Problem, Severity} from './problem.ts'
 
-/** What reading the files can find, by rule id: the state that must hold, and why. All are errors. */
+/**
+ * What reading the files can find, by rule id: the state that must hold, and why. An error, where
+ * no other severity is named.
+ */
 export const readingRules = {
   'front-matter-present': {
     summary: 'A recipe, plan or page opens with front matter between two `---` lines.',
@@ -34,7 +37,46 @@ export const readingRules = {
     summary: 'Each value has the form its key asks for.',
     why: 'A value read in another sense than the writer meant is worse than none.',
   },
-} as const
+  'no-hidden-character': {
+    summary: 'Files hold no invisible characters that change how a text reads.',
+    why: 'With them a page can show another amount or name than the one that was checked.',
+  },
+  'readable-markdown': {
+    summary: 'Markdown stays within what somebody could read: lines, levels and signs have limits.',
+    why: 'A file made to exhaust the reader stops here, and the rest of the cookbook is still checked.',
+  },
+  'no-raw-html': {
+    summary: 'Texts are Markdown; HTML in them is shown as it is written.',
+    why: 'A guest recipe must not bring scripts, frames or styles onto the page.',
+  },
+  'no-unsafe-link': {
+    summary: 'Links lead to a web or mail address, to a file of the cookbook, or within the page.',
+    why: 'Other addresses can run something, or lead nowhere once the site opens from a disk.',
+  },
+  'unknown-ingredient-link': {
+    summary: 'A link within a method leads to one of its ingredients or headings.',
+    why: 'The amount is printed where it is used, and a link that leads nowhere prints none.',
+  },
+  'unknown-heading-link': {
+    summary: 'A link within a page leads to one of its headings.',
+    why: 'A link that leads nowhere leaves the reader where they are.',
+  },
+  'image-in-folder': {
+    summary: 'Pictures come from the images folder of the cookbook.',
+    why: 'The site loads nothing from elsewhere, so that it opens from a disk and tells nobody who reads it.',
+  },
+  'image-alternative': {
+    severity: 'warning',
+    summary: 'Every picture has words that stand in for it.',
+    why: 'Who cannot see the picture, or prints without it, reads the words.',
+  },
+} as const satisfies Readonly<Record<string, ReadingRule>>
+
+interface ReadingRule {
+  readonly severity?: Severity
+  readonly summary: string
+  readonly why: string
+}
 
 export type ReadingRuleId = keyof typeof readingRules
 
@@ -48,5 +90,8 @@ export type Report = (problem: ReadingProblem) => void
 
 /** Collects what readers of one file report, into `problems`. */
 export function reportInto(problems: Problem[], file: string): Report {
-  return (problem) => problems.push({severity: 'error', file, ...problem})
+  return (problem) => {
+    const rule: ReadingRule = readingRules[problem.ruleId]
+    problems.push({severity: rule.severity ?? 'error', file, ...problem})
+  }
 }

@@ -1,5 +1,6 @@
 import type {Root} from 'mdast'
-import type {Point, Position} from 'unist'
+import type {Position} from 'unist'
+import {placeBetween, pointsOf} from '../points.ts'
 
 /** A stretch of YAML in a file: all of it, or the front matter between the fences. */
 export interface YamlSource {
@@ -34,36 +35,12 @@ export function frontMatter(text: string, root: Root): YamlSource | undefined {
 }
 
 function stretch(text: string, from: number, to: number): YamlSource {
-  let starts: readonly number[] | undefined
-  const pointAt = (offset: number): Point => {
-    starts ??= lineStarts(text)
-    const line = lineOf(starts, offset)
-    return {line, column: offset - (starts[line - 1] ?? 0) + 1, offset}
-  }
+  const pointAt = pointsOf(text)
   return {
     // A lone carriage return ends a line in Markdown but not for the YAML parser.
     yaml: text.slice(from, to).replace(/\r(?!\n)/g, '\n'),
-    placeOf: (start, end) => ({start: pointAt(from + start), end: pointAt(from + end)}),
+    placeOf: (start, end) => placeBetween(pointAt, from + start, from + end),
   }
-}
-
-/** Offsets at which lines begin; `\n`, `\r\n` and a lone `\r` end one, as in Markdown. */
-function lineStarts(text: string): readonly number[] {
-  const starts = [0]
-  for (const ending of text.matchAll(/\r\n|\n|\r/g)) starts.push(ending.index + ending[0].length)
-  return starts
-}
-
-/** @returns the line that holds `offset`, from 1 */
-function lineOf(starts: readonly number[], offset: number): number {
-  let low = 0
-  let high = starts.length
-  while (high - low > 1) {
-    const middle = (low + high) >> 1
-    if ((starts[middle] ?? 0) <= offset) low = middle
-    else high = middle
-  }
-  return low + 1
 }
 
 function afterLineEnding(text: string, from: number): number {
