@@ -14,7 +14,18 @@ export interface Judged {
   readonly stated: StatedFigure
   /** On the basis of the stated figure. */
   readonly computed: Figure
+  readonly margins: Margins
   readonly verdict: Verdict
+}
+
+/** How far a stated figure lies from the computed one, and how far it may; in the nutrient's unit. */
+export interface Margins {
+  /** Stated − computed. */
+  readonly difference: number
+  /** Up to this distance the two agree. */
+  readonly agreement: number
+  /** Up to this distance, on the side of the difference, the cookbook tolerates. */
+  readonly allowed: number
 }
 
 /**
@@ -26,10 +37,12 @@ export function judge(stated: Stated, computed: Computed, settings: Settings): r
   if (basis === undefined) return []
   return stated.figures.map((figure) => {
     const against = publishedFigure(basis.figures, figure.nutrient, settings)
+    const context = {grams: basis.grams, settings}
     return {
       stated: figure,
       computed: against,
-      verdict: verdict(figure, against, {grams: basis.grams, settings}),
+      margins: margins(figure, against, context),
+      verdict: verdict(figure, against, context),
     }
   })
 }
@@ -55,26 +68,31 @@ function onBasis(
  * incomplete computed figure is only a lower bound: stating less than it is still drift, anything
  * else is `unknown`.
  */
-export function verdict(
-  stated: Pick<StatedFigure, 'nutrient' | 'value' | 'increment'>,
-  computed: Figure,
-  context: {readonly grams: number; readonly settings: Pick<Settings, 'tolerance' | 'tolerances'>},
-): Verdict {
-  const difference = stated.value - computed.value
-  const distance = Math.abs(difference)
-  const halfUnit = stated.increment / 2
-  const allowed = allowance(
-    {nutrient: stated.nutrient, value: computed.value, grams: context.grams},
-    context.settings,
-  )
-  const side = difference < 0 ? allowed.below : allowed.above
-  const agrees = isAtMost(
-    distance,
-    Math.max(combinedUncertainty(stated.increment, computed), halfUnit),
-  )
-  const isWithin = agrees || isAtMost(distance, side)
+export function verdict(stated: Compared, computed: Figure, context: Context): Verdict {
+  const {difference, agreement, allowed} = margins(stated, computed, context)
+  const agrees = isAtMost(Math.abs(difference), agreement)
+  const isWithin = agrees || isAtMost(Math.abs(difference), allowed)
   if (!isComplete(computed)) return difference < 0 && !isWithin ? 'drift' : 'unknown'
   return agrees ? 'agrees' : isWithin ? 'tolerated' : 'drift'
+}
+
+type Compared = Pick<StatedFigure, 'nutrient' | 'value' | 'increment'>
+
+interface Context {
+  /** Weight that both figures belong to. */
+  readonly grams: number
+  readonly settings: Pick<Settings, 'tolerance' | 'tolerances'>
+}
+
+function margins(stated: Compared, computed: Figure, {grams, settings}: Context): Margins {
+  const difference = stated.value - computed.value
+  const {nutrient, increment} = stated
+  const {below, above} = allowance({nutrient, value: computed.value, grams}, settings)
+  return {
+    difference,
+    agreement: Math.max(combinedUncertainty(increment, computed), increment / 2),
+    allowed: difference < 0 ? below : above,
+  }
 }
 
 /** Expanded uncertainty of the difference: the computed figure's, and the rounding of the stated one. */
