@@ -2,6 +2,7 @@
 
 import {promises as disk} from 'node:fs'
 import path from 'node:path'
+import {folderProblem} from './folder-rules.ts'
 import {limits} from './limits.ts'
 import {type Looked, lookAt} from './look-at.ts'
 import type {Problem} from './problem.ts'
@@ -37,8 +38,8 @@ const nearMiss = /\.(?:md|markdown|mdx|mkd|txt|ya?ml|tsv|csv)$/iu
 export async function listFolder(root: string): Promise<Listing> {
   const lister = new Lister(root)
   for (const name of topFiles) await lister.addText(name)
-  await lister.tellOtherSpelling('cookbook.yml', 'cookbook.yaml')
-  await lister.tellOtherSpelling('foods.yml', 'foods.yaml')
+  await lister.tellOtherSpelling('cookbook.yml', '`cookbook.yaml`')
+  await lister.tellOtherSpelling('foods.yml', '`foods.yaml`')
   for (const [folder, ending] of Object.entries(textFolders)) {
     await lister.addFolder(folder, ending)
   }
@@ -106,13 +107,13 @@ class Lister {
       .filter((name) => !name.startsWith('.') && !name.endsWith('~'))
       .sort()
     if (names.length <= limits.folderFiles) return names
-    this.problems.push({
-      ruleId: 'cookbook-size',
-      severity: 'error',
-      file: folder,
-      reason: `Files in \`${folder}/\`: \`${names.length}\`, expected \`${limits.folderFiles}\` at most`,
-      note: 'Split the cookbook in two, each with its own folder',
-    })
+    this.problems.push(
+      folderProblem('cookbook-size', {
+        file: folder,
+        reason: `Files in \`${folder}/\`: \`${names.length}\`, expected \`${limits.folderFiles}\` at most`,
+        note: 'Split the cookbook in two, each with its own folder.',
+      }),
+    )
     return []
   }
 
@@ -120,22 +121,22 @@ class Lister {
     if (found.kind === 'file') list.push({path: relative, bytes: found.bytes})
     if (found.kind === 'folder') this.#tellUnread(relative, 'a file')
     if (found.kind === 'refused') {
-      this.problems.push({
-        ruleId: 'inside-folder',
-        severity: 'error',
-        file: relative,
-        reason: `\`${relative}\` is ${found.why}, expected a file of the cookbook folder`,
-        note: 'Copy what it leads to into the cookbook folder; links are not followed out of it',
-      })
+      this.problems.push(
+        folderProblem('inside-folder', {
+          file: relative,
+          reason: `\`${relative}\` is ${found.why}, expected a file of the cookbook folder`,
+          note: 'Copy what it leads to into the cookbook folder; links are not followed out of it.',
+        }),
+      )
     }
   }
 
   #tellUnread(relative: string, expected: string): void {
-    this.problems.push({
-      ruleId: 'file-name',
-      severity: 'warning',
-      file: relative,
-      reason: `\`${relative}\` is not read, expected ${expected}`,
-    })
+    this.problems.push(
+      folderProblem('file-name', {
+        file: relative,
+        reason: `\`${relative}\` is not read, expected ${expected}`,
+      }),
+    )
   }
 }

@@ -4,6 +4,7 @@ import {promises as disk} from 'node:fs'
 import path from 'node:path'
 import {decodeText} from './decode-text.ts'
 import {diskReason, EnvironmentFailure, errorCode} from './environment-failure.ts'
+import {folderProblem} from './folder-rules.ts'
 import {limits} from './limits.ts'
 import {type ListedFile, type Listing, listFolder} from './list-folder.ts'
 import type {Problem} from './problem.ts'
@@ -85,14 +86,14 @@ class Reading {
     if (bytes === undefined) return []
     const decoded = decodeText(bytes)
     if (decoded.kind === 'text') return [{path: file.path, text: decoded.text}]
-    this.problems.push({
-      ruleId: 'utf8-text',
-      severity: 'error',
-      file: file.path,
-      place: {start: decoded.at, end: decoded.at},
-      reason: `\`${file.path}\` holds ${decoded.what}, expected plain text in UTF-8`,
-      note: 'Save the file as UTF-8 text; a picture belongs in images/',
-    })
+    this.problems.push(
+      folderProblem('utf8-text', {
+        file: file.path,
+        place: {start: decoded.at, end: decoded.at},
+        reason: `\`${file.path}\` holds ${decoded.what}, expected plain text in UTF-8`,
+        note: 'Save the file as UTF-8 text; a picture belongs in images/.',
+      }),
+    )
     return []
   }
 
@@ -126,12 +127,12 @@ class Reading {
   }
 
   #tellSize(named: string, bytes: number, most: number): undefined {
-    this.problems.push({
-      ruleId: 'file-size',
-      severity: 'error',
-      file: named,
-      reason: `\`${named}\` has \`${megabytes(bytes)}\`, expected \`${megabytes(most)}\` at most`,
-    })
+    this.problems.push(
+      folderProblem('file-size', {
+        file: named,
+        reason: `\`${named}\` has \`${megabytes(bytes)}\`, expected \`${megabytes(most)}\` at most`,
+      }),
+    )
   }
 }
 

@@ -58,7 +58,7 @@ describe('what is read', () => {
       'tables/foods.csv': '',
     })
     expect(await reasons(folder)).toEqual([
-      'warning: `cookbook.yml` is not read, expected cookbook.yaml',
+      'warning: `cookbook.yml` is not read, expected `cookbook.yaml`',
       'warning: `recipes/leek.markdown` is not read, expected a name that ends in `.md`',
       'warning: `recipes/soups` is not read, expected the files directly in `recipes/`',
       'warning: `tables/foods.csv` is not read, expected a name that ends in `.tsv`',

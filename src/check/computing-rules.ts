@@ -1,0 +1,33 @@
+/** What can keep a recipe from being computed, or an acceptance from making sense, by rule id. */
+export const computingRules = {
+  'unknown-food': {
+    severity: 'error',
+    summary: 'Every ingredient is a food or component that the cookbook knows.',
+    why: 'A guess at another food would change the figures without a sign.',
+  },
+  'unknown-component': {
+    severity: 'error',
+    summary: 'Every component is a recipe of the cookbook.',
+    why: 'Its figures are computed from its own ingredients, so they must be there.',
+  },
+  'unknown-measure': {
+    severity: 'error',
+    summary: 'A volume or a count is one whose weight the food knows.',
+    why: 'A cup of one food weighs three times a cup of another; without a weight there is no figure.',
+  },
+  'component-weight': {
+    severity: 'error',
+    summary: 'A component used by weight has a yield.',
+    why: 'How much of it 100 g are can only be told when the finished batch was weighed.',
+  },
+  'component-loop': {
+    severity: 'error',
+    summary: 'No recipe contains itself, not even by way of others.',
+    why: 'Its figures would have to be known before they can be computed.',
+  },
+  'unused-acceptance': {
+    severity: 'warning',
+    summary: 'A finding that a recipe accepts does occur.',
+    why: 'An acceptance that outlives its finding would silence the next one.',
+  },
+} as const
