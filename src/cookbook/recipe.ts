@@ -94,23 +94,58 @@ export interface IngredientLink {
   readonly place: Located<unknown>['place']
 }
 
+/** A link to another file of the cookbook: a page once it is built. */
+export interface FileLink {
+  /** Relative to the cookbook folder: `recipes/barley-pot.md`. */
+  readonly path: string
+  /** Without `#`. */
+  readonly anchor?: string
+  readonly place: Located<unknown>['place']
+}
+
+/** A picture of the cookbook, in a text or for a recipe. */
+export interface Picture {
+  /** Below images/: `rack/barley-pot.jpg`. */
+  readonly path: string
+  /** Words that stand in for it; may be empty where the writer gave none. */
+  readonly alt: string
+}
+
 /** The Markdown body, understood. */
 export interface Method {
-  /** Safe HTML tree of the body, ingredient amounts in place. */
+  /**
+   * Safe HTML tree of the body, ingredient amounts in place. Links to files of the cookbook and
+   * pictures stand relative to the Markdown file, for a page to put in their place.
+   */
   readonly body: HastRoot
   readonly ingredientLinks: readonly IngredientLink[]
   /** Plain text of each paragraph, list item or heading with its place: what prose checks read. */
   readonly passages: readonly Passage[]
-  readonly images: readonly Located<{readonly url: string; readonly alt: string}>[]
-  readonly links: readonly Located<string>[]
+  readonly images: readonly Located<Picture>[]
+  readonly links: readonly FileLink[]
 }
 
+/** One heading, paragraph, list item or block of code; a `step` stands in a list. */
 export interface Passage {
   readonly kind: 'heading' | 'step' | 'text'
   readonly text: string
   readonly place: Located<unknown>['place']
-  /** Place in the file of each character of `text` (offsets from the start of the file). */
-  readonly offsets: readonly number[]
+  /** Where `text` stands in the file: see `placeInPassage`. In order, the first from index 0. */
+  readonly stretches: readonly Stretch[]
+  /** Offsets in the file at which the lines begin that the passage stands on. */
+  readonly lineStarts: readonly number[]
+}
+
+/**
+ * Characters of a passage, up to the next stretch, that stand in one piece in the file. As many
+ * characters there as here, or something that stands for them as a whole (`&deg;`).
+ */
+export interface Stretch {
+  /** Index in the text of the passage. */
+  readonly index: number
+  /** Offsets from the start of the file. */
+  readonly start: number
+  readonly end: number
 }
 
 /** One Markdown file, understood: names are not looked up yet. */

@@ -215,7 +215,7 @@ function method(...texts: string[]): Method {
       ],
     },
     ingredientLinks: [],
-    passages: texts.map((text) => ({kind: 'step', text, place, offsets: []})),
+    passages: texts.map((text) => ({kind: 'step', text, place, stretches: [], lineStarts: []})),
     images: [],
     links: [],
   }
