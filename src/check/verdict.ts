@@ -5,6 +5,7 @@ import type {Computed} from '../nutrition/computed.ts'
 import {publishedFigure} from '../nutrition/published.ts'
 import {coverageFactor, expandedUncertainty} from '../units/uncertain.ts'
 import {isAtMost} from './is-at-most.ts'
+import {onBasis} from './stated-basis.ts'
 import {allowance} from './tolerance/tolerance.ts'
 
 export type Verdict = 'agrees' | 'tolerated' | 'drift' | 'unknown'
@@ -33,7 +34,7 @@ export interface Margins {
  * @returns an empty list when the basis it is stated on cannot be computed (no `yield` for 100 g)
  */
 export function judge(stated: Stated, computed: Computed, settings: Settings): readonly Judged[] {
-  const basis = onBasis(stated, computed)
+  const basis = onBasis(stated.basis, computed)
   if (basis === undefined) return []
   return stated.figures.map((figure) => {
     const against = publishedFigure(basis.figures, figure.nutrient, settings)
@@ -45,21 +46,6 @@ export function judge(stated: Stated, computed: Computed, settings: Settings): r
       verdict: verdict(figure, against, context),
     }
   })
-}
-
-function onBasis(
-  {basis}: Stated,
-  {batch, perServing, per100g, mixedGrams, batchGrams, recipe}: Computed,
-) {
-  const wholeGrams = (batchGrams ?? mixedGrams).value
-  switch (basis) {
-    case 'batch':
-      return {figures: batch, grams: wholeGrams}
-    case '100 g':
-      return per100g && {figures: per100g, grams: 100}
-    case 'serving':
-      return perServing && {figures: perServing, grams: wholeGrams / (recipe.serves?.value ?? 1)}
-  }
 }
 
 /**
