@@ -13,4 +13,6 @@ export const limits = {
   allImagesBytes: 1_073_741_824,
   /** Files in one of the cookbook's folders. */
   folderFiles: 10_000,
+  /** Ingredient lines of one recipe. A feast has about 60. */
+  recipeIngredients: 1_000,
 } as const

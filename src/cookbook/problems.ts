@@ -37,6 +37,19 @@ export const readingRules = {
     summary: 'Each value has the form its key asks for.',
     why: 'A value read in another sense than the writer meant is worse than none.',
   },
+  'ingredient-count': {
+    summary: 'A recipe has at most 1,000 ingredient lines.',
+    why: 'No dish has more; a file made to exhaust the reader stops here.',
+  },
+  'slug-name': {
+    summary:
+      'The file name of a recipe, plan or page is made of lower-case ASCII letters, digits and hyphens.',
+    why: 'It becomes an address on the web, the same on every system.',
+  },
+  'one-file-a-slug': {
+    summary: 'Each slug belongs to one file.',
+    why: 'Of two files with one slug, one page would overwrite the other.',
+  },
   'no-hidden-character': {
     summary: 'Files hold no invisible characters that change how a text reads.',
     why: 'With them a page can show another amount or name than the one that was checked.',

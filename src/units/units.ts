@@ -5,7 +5,9 @@
  */
 
 /** Which cup a recipe means; they differ by up to 20 %. */
-export type CupSystem = 'us' | 'metric' | 'imperial'
+export const cupSystems = ['us', 'metric', 'imperial'] as const
+
+export type CupSystem = (typeof cupSystems)[number]
 
 /** Grams in one of the unit, exact. */
 export const gramsPerUnit = {

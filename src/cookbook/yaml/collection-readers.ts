@@ -1,7 +1,15 @@
 import {nearest} from '../../units/nearest.ts'
 import type {Located} from '../problem.ts'
 import type {YamlMapping, YamlNode} from './node.ts'
-import {beginningOf, type Reader, type Reading, refuse, within, withinList} from './reader.ts'
+import {
+  beginningOf,
+  isEmpty,
+  type Reader,
+  type Reading,
+  refuse,
+  within,
+  withinList,
+} from './reader.ts'
 
 /** A key that must be there: `missing` is the question asked when it is not. */
 export interface RequiredField<T> {
@@ -51,7 +59,7 @@ export function optional<T>(reader: Reader<T>, description: string): OptionalFie
 
 /** A mapping with known keys; an unknown one is refused with the nearest known one. */
 export function mapping<F extends Fields>(expected: string, fields: F): Reader<Values<F>> {
-  const names = Object.keys(fields)
+  const needed = Object.keys(fields).filter((name) => fields[name]?.kind === 'required')
   return {
     expected,
     schema: {
@@ -62,11 +70,12 @@ export function mapping<F extends Fields>(expected: string, fields: F): Reader<V
           {...reader.schema, description},
         ]),
       ),
-      required: names.filter((name) => fields[name]?.kind === 'required'),
+      required: needed,
       additionalProperties: false,
     },
     read(node, reading) {
       if (node.kind !== 'mapping') return refuse(node, expected, reading)
+      if (isEmpty(node) && needed.length === 0) return refuse(node, expected, reading)
       const values = readFields(node, fields, reading)
       // The object was built key by key from the fields the type is made of.
       return values && {value: values as Values<F>, place: node.place}
@@ -146,7 +155,7 @@ export function openMapping<T>(
     expected,
     schema: {type: 'object', additionalProperties: reader.schema},
     read(node, reading) {
-      if (node.kind !== 'mapping') return refuse(node, expected, reading)
+      if (node.kind !== 'mapping' || isEmpty(node)) return refuse(node, expected, reading)
       const entries: OpenEntry<T>[] = []
       for (const {key, value} of node.entries) {
         const read = reader.read(value, within(reading, key.value))

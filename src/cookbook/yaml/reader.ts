@@ -44,7 +44,7 @@ export function withinList(reading: Reading): Reading {
 /** Reports that a value is not what its key asks for. */
 export function refuse(node: YamlNode, expected: string, reading: Reading): undefined {
   const {subject, report} = reading
-  if (node.kind === 'empty') {
+  if (isEmpty(node)) {
     report({
       ruleId: 'key-present',
       place: node.place,
@@ -59,6 +59,12 @@ export function refuse(node: YamlNode, expected: string, reading: Reading): unde
     place: beginningOf(node),
     reason: `${subject} is ${found}, expected ${expected}`,
   })
+}
+
+/** Nothing behind the key, or brackets and braces with nothing in them. */
+export function isEmpty(node: YamlNode): boolean {
+  if (node.kind === 'mapping') return node.entries.length === 0
+  return node.kind === 'list' ? node.elements.length === 0 : node.kind === 'empty'
 }
 
 /** Reports that a text is not what its key asks for, with what would pass. */

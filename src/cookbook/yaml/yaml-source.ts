@@ -46,8 +46,7 @@ function stretch(text: string, from: number, to: number): YamlSource {
 function afterLineEnding(text: string, from: number): number {
   const ending = /\r\n|\n|\r/g
   ending.lastIndex = from
-  const match = ending.exec(text)
-  return match ? ending.lastIndex : text.length
+  return ending.test(text) ? ending.lastIndex : text.length
 }
 
 function startOfLine(text: string, offset: number): number {
