@@ -37,17 +37,21 @@ export function recipePage(site: Site, computed: Computed): Page {
         </header>
         {picture(computed, path)}
         <div class="cooking">
-          <section aria-labelledby="part-ingredients" class="ingredients">
-            <h2 id="part-ingredients">{words.recipe.ingredients}</h2>
-            {ingredientList(site, computed, path)}
-          </section>
-          <section aria-labelledby="part-method" class="method">
-            <h2 id="part-method">{words.recipe.method}</h2>
-            {authored(recipe.method.body, recipe.path, path)}
-          </section>
+          <div>
+            <section aria-labelledby="part-ingredients">
+              <h2 id="part-ingredients">{words.recipe.ingredients}</h2>
+              {ingredientList(site, computed, path)}
+            </section>
+            {allergenLines(site, computed)}
+          </div>
+          <div>
+            <section aria-labelledby="part-method" class="method">
+              <h2 id="part-method">{words.recipe.method}</h2>
+              {authored(recipe.method.body, recipe.path, path)}
+            </section>
+            {keeping(site, computed)}
+          </div>
         </div>
-        {keeping(site, computed)}
-        {allergenLines(site, computed)}
         {figuresPart(site, computed)}
         {comparisonBars(site, computed, path)}
         {links(site, computed, path)}
@@ -68,14 +72,20 @@ function figuresPart(site: Site, computed: Computed): Part {
   const shares = main && energyShares(main)
   const stated = statedTable(site, computed)
   return (
-    <section aria-labelledby="part-figures" class="figures-part">
+    <section aria-labelledby="part-figures">
       <h2 id="part-figures">{words.recipe.figures}</h2>
-      {figuresTable(site, computed)}
-      {missingFigures(site, computed)}
-      <p class="rest">{words.figures.rest}</p>
-      {shares ? energyBeams(shares, words) : undefined}
-      <h3>{words.figures.computedBeside}</h3>
-      {stated ?? <p>{words.figures.noStated}</p>}
+      <div class="pair">
+        <div>
+          {figuresTable(site, computed)}
+          {missingFigures(site, computed)}
+          <p class="rest">{words.figures.rest}</p>
+        </div>
+        <div>
+          <h3>{words.figures.computedBeside}</h3>
+          {stated ?? <p>{words.figures.noStated}</p>}
+          {shares ? energyBeams(shares, words) : undefined}
+        </div>
+      </div>
     </section>
   )
 }

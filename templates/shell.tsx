@@ -2,6 +2,7 @@ import type {Element, Root} from 'hast'
 import {h} from 'hastscript'
 import {
   absoluteHref,
+  feedPath,
   figuresPath,
   foodsPath,
   iconPath,
@@ -65,6 +66,14 @@ function head(site: Site, page: Shell): Element {
     description === '' ? undefined : <meta name="description" content={description} />,
     settings.address === undefined ? undefined : (
       <link rel="canonical" href={absoluteHref(settings.address, page.path)} />
+    ),
+    settings.address === undefined ? undefined : (
+      <link
+        rel="alternate"
+        type="application/rss+xml"
+        title={settings.title}
+        href={href(feedPath)}
+      />
     ),
     <link rel="icon" type="image/svg+xml" href={href(iconPath)} />,
     <link rel="stylesheet" href={href(stylesheetPath)} />,

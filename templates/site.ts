@@ -3,6 +3,7 @@ import type {Rule} from '../src/check/rule.ts'
 import type {Cookbook} from '../src/cookbook/cookbook.ts'
 import type {Problem} from '../src/cookbook/problem.ts'
 import type {Computed} from '../src/nutrition/computed.ts'
+import type {ShoppingData} from '../src/shopping/shopping-data.ts'
 import type {Words} from './words/en.ts'
 
 /** What every template sees. */
@@ -12,6 +13,7 @@ export interface Site {
   readonly computed: ReadonlyMap<string, Computed>
   /** The recipes that use a component, by its slug. */
   readonly users: ReadonlyMap<string, readonly Computed[]>
+  readonly shopping: ShoppingData
   /** What the checks let pass, in report order. */
   readonly problems: readonly Problem[]
   readonly rules: readonly RuleText[]

@@ -1,15 +1,27 @@
-import {iconPath} from '../../templates/addresses.ts'
+import {captionPath, iconPath} from '../../templates/addresses.ts'
+import {captionText} from '../../templates/caption.ts'
+import {cardPage} from '../../templates/card.tsx'
+import {figuresPage} from '../../templates/figures.tsx'
+import {foodsPage} from '../../templates/foods.tsx'
 import {indexPage} from '../../templates/index.tsx'
+import {notFoundPage} from '../../templates/not-found.tsx'
 import {markFile} from '../../templates/parts/mark.ts'
+import {planPage} from '../../templates/plan.tsx'
 import {recipePage} from '../../templates/recipe.tsx'
+import {rulesPage} from '../../templates/rules.tsx'
+import {shoppingPage} from '../../templates/shopping.tsx'
 import type {Page, RuleText, Site} from '../../templates/site.ts'
+import {textPage} from '../../templates/text-page.tsx'
 import {wordsFor} from '../../templates/words/words.ts'
 import type {Cookbook} from '../cookbook/cookbook.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {SourceImage} from '../cookbook/sources.ts'
 import type {Computed} from '../nutrition/computed.ts'
+import {shoppingData} from '../shopping/shopping-data.ts'
+import {feed} from './feed.ts'
 import {htmlText} from './html.ts'
 import type {SiteFile} from './site-file.ts'
+import {sitemap} from './sitemap.ts'
 
 export interface SiteInput {
   readonly cookbook: Cookbook
@@ -27,8 +39,16 @@ export interface SiteInput {
 /** Every file of the site, in path order. Pure: the same cookbook gives the same bytes. */
 export function renderSite(input: SiteInput): readonly SiteFile[] {
   const site = siteOf(input)
+  const tree = pages(site)
+  const {address} = input.cookbook.settings
+  const paths = tree.map(({path}) => path)
   const files: readonly SiteFile[] = [
-    ...pages(site).map(pageFile),
+    ...tree.map(pageFile),
+    ...[...site.computed.values()].map((computed) => ({
+      path: captionPath(computed.recipe.slug),
+      content: captionText(site, computed),
+    })),
+    ...(address === undefined ? [] : [feed(site, address), sitemap(address, paths)]),
     {path: iconPath, content: htmlText({type: 'root', children: [markFile()]})},
     ...input.images.map(({path, bytes}) => ({path: `images/${path}`, content: bytes})),
     ...input.assets,
@@ -42,6 +62,7 @@ function siteOf({cookbook, computed, problems, rules}: SiteInput): Site {
     cookbook,
     computed: bySlug,
     users: usersOf(bySlug),
+    shopping: shoppingData(bySlug),
     problems,
     rules,
     words: wordsFor(cookbook.settings.language),
@@ -64,7 +85,18 @@ function usersOf(
 }
 
 function pages(site: Site): readonly Page[] {
-  return [indexPage(site), ...[...site.computed.values()].map((one) => recipePage(site, one))]
+  const {plans, pages} = site.cookbook
+  return [
+    indexPage(site),
+    ...[...site.computed.values()].flatMap((one) => [recipePage(site, one), cardPage(site, one)]),
+    shoppingPage(site),
+    ...plans.map((plan) => planPage(site, plan)),
+    figuresPage(site),
+    foodsPage(site),
+    rulesPage(site),
+    ...pages.map((page) => textPage(site, page)),
+    notFoundPage(site),
+  ]
 }
 
 function pageFile({path, tree}: Page): SiteFile {

@@ -51,7 +51,7 @@ export function formatFigure(
 
 /** The finest digit a figure with ± is shown to. */
 function finestDecimals(unit: FigureUnit): number {
-  return unit === 'kcal' || unit === 'kJ' ? 0 : 1
+  return unit === 'g' || unit === 'µg' ? 1 : 0
 }
 
 /**

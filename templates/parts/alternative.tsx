@@ -49,7 +49,7 @@ function changes(site: Site, computed: Computed, choice: ComputedAlternative): s
       ? words.recipe.orChanges(words.and(differences))
       : words.recipe.orChangesNothing,
     ...(brought.length > 0
-      ? [words.recipe.brings(words.and(brought.map((name) => words.allergen[name] ?? name)))]
+      ? [words.recipe.brings(words.and(brought.map(words.allergenName)))]
       : []),
   ].join('; ')
 }

@@ -1,3 +1,4 @@
+import type {ComputedLine} from '../../src/nutrition/computed.ts'
 import type {Amount} from '../../src/units/amount.ts'
 import {formatFigure} from '../../src/units/format-figure.ts'
 import {formatWrittenGrams} from '../../src/units/format-weight.ts'
@@ -9,6 +10,11 @@ import {formatWrittenGrams} from '../../src/units/format-weight.ts'
  */
 export function weightText(amount: Amount, grams: number): string {
   return amount.kind === 'weight' ? formatWrittenGrams(amount.grams) : formatFigure(grams, 'g')
+}
+
+/** The weight of a line as listed: as bought where the line is, else what goes in. */
+export function lineWeight({line, grams, purchasedGrams}: ComputedLine): string {
+  return weightText(line.amount.value, line.isBought ? purchasedGrams : grams.value)
 }
 
 /** The amount in the kitchen's own measure, as written; undefined where there is only a weight. */

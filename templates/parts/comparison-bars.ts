@@ -83,18 +83,17 @@ function bars(
   return h(
     'div',
     h('dt', words.nutrient[nutrient]),
-    h(
-      'dd',
-      bar('here', mine.value / most),
-      nutrientText(nutrient, mine.value),
-      ` ${words.comparison.here}`,
-    ),
-    h(
-      'dd',
-      bar('there', theirs.value / most),
-      nutrientText(nutrient, theirs.value),
-      ` ${other.name}`,
-    ),
+    row('here', nutrientText(nutrient, mine.value), mine.value / most, words.comparison.here),
+    row('there', nutrientText(nutrient, theirs.value), theirs.value / most, other.name),
+  )
+}
+
+function row(kind: 'here' | 'there', amount: string, ratio: number, name: string): Element {
+  return h(
+    'dd',
+    h('span', {className: ['weight']}, amount),
+    ' ',
+    h('span', {className: ['what']}, bar(kind, ratio), h('span', {className: ['note']}, name)),
   )
 }
 
@@ -102,7 +101,7 @@ function bars(
 function bar(kind: 'here' | 'there', ratio: number): Element {
   return s(
     'svg',
-    {width: '100%', height: 14, ariaHidden: 'true', className: ['bar', kind]},
-    s('rect', {x: 1, y: 2, height: 10, width: `${roundedText(Math.max(0, ratio) * 99, 1)}%`}),
+    {width: '100%', height: 12, ariaHidden: 'true', className: ['bar', kind]},
+    s('rect', {x: 1, y: 1, height: 10, width: `${roundedText(Math.max(0, ratio) * 99, 1)}%`}),
   )
 }

@@ -1,5 +1,7 @@
+import type {Settings} from '../../src/cookbook/cookbook.ts'
 import {type Basis, type Figure, isComplete} from '../../src/food/figures.ts'
-import {nutrientFigure} from '../../src/food/nutrient-text.ts'
+import type {LabelRules} from '../../src/food/label-rules.ts'
+import {nutrientFigure, nutrientText} from '../../src/food/nutrient-text.ts'
 import {kilojoulesPerKilocalorie, type PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import {publishedFigure} from '../../src/nutrition/published.ts'
@@ -7,7 +9,7 @@ import {formatFigure} from '../../src/units/format-figure.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import type {Words} from '../words/en.ts'
-import {computedOn, knownText} from './published-figures.ts'
+import {computedOn} from './published-figures.ts'
 
 interface Row {
   readonly nutrient: PublishedNutrient
@@ -15,6 +17,8 @@ interface Row {
   readonly isPart?: true
   /** Left out where there is none of it, or nobody knows. */
   readonly isQuiet?: true
+  /** The law that asks for it; the other asks for its counterpart. */
+  readonly rules?: LabelRules
 }
 
 const rows: readonly Row[] = [
@@ -29,8 +33,8 @@ const rows: readonly Row[] = [
   {nutrient: 'saturated', isPart: true},
   {nutrient: 'trans', isPart: true, isQuiet: true},
   {nutrient: 'alcohol', isQuiet: true},
-  {nutrient: 'salt'},
-  {nutrient: 'sodium', isPart: true},
+  {nutrient: 'salt', rules: 'eu'},
+  {nutrient: 'sodium', rules: 'us'},
   {nutrient: 'cholesterol'},
   {nutrient: 'potassium'},
   {nutrient: 'calcium'},
@@ -44,9 +48,10 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
     const figures = computedOn(basis, computed)
     return figures ? [{basis, figures}] : []
   })
-  const shown = rows.filter(({nutrient, isQuiet}) => {
+  const shown = rowsFor(settings).filter(({nutrient, isQuiet}) => {
     const figure = publishedFigure(computed.batch, nutrient, settings)
-    return !isQuiet || (isComplete(figure) && figure.value > 0)
+    // A row of nothing but "unknown" says less than the list of what is missing below.
+    return figure.value > 0 || (isComplete(figure) && !isQuiet)
   })
   return (
     <table class="figures">
@@ -67,6 +72,7 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
             {columns.map(({figures}) => (
               <td class="number">
                 {figureCell(nutrient, publishedFigure(figures, nutrient, settings), words)}
+                {nutrient === 'energy' ? kilojoules(figures.energy) : undefined}
               </td>
             ))}
           </tr>
@@ -76,14 +82,26 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
   )
 }
 
+function rowsFor(settings: Settings): readonly Row[] {
+  return rows.filter(({rules}) => rules === undefined || rules === settings.rules)
+}
+
 function heading(basis: Basis, words: Words): string {
   if (basis === 'serving') return words.figures.serving
   return basis === '100 g' ? words.figures.per100g : words.figures.batch
 }
 
-/** A computed figure in a cell: the value, its ± smaller below, kJ below the kcal. */
+/** A computed figure in a cell: the value, its ± smaller below. */
 export function figureCell(nutrient: PublishedNutrient, figure: Figure, words: Words): Part {
-  if (!isComplete(figure)) return knownText(nutrient, figure, words)
+  if (!isComplete(figure)) {
+    const text = nutrientText(nutrient, figure.value)
+    return (
+      <>
+        <span class="give">{words.atLeastBefore} </span>
+        {text}
+      </>
+    )
+  }
   const {value, plusMinus, unit} = nutrientFigure(nutrient, figure)
   return (
     <>
@@ -91,18 +109,19 @@ export function figureCell(nutrient: PublishedNutrient, figure: Figure, words: W
       {plusMinus === undefined ? undefined : (
         <span class="give"> {words.plusMinus(plusMinus)}</span>
       )}
-      {nutrient === 'energy' ? (
-        <span class="give"> {formatFigure(figure.value * kilojoulesPerKilocalorie, 'kJ')}</span>
-      ) : undefined}
     </>
   )
 }
 
+function kilojoules({value}: Figure): Part {
+  return <span class="give"> {formatFigure(value * kilojoulesPerKilocalorie, 'kJ')}</span>
+}
+
 /** Names the foods that leave a figure incomplete, nutrient by nutrient; undefined when none does. */
 export function missingFigures({cookbook: {settings}, words}: Site, computed: Computed): Part {
-  const told = rows.flatMap(({nutrient}) => {
+  const told = rowsFor(settings).flatMap(({nutrient, isQuiet}) => {
     const {missing} = publishedFigure(computed.batch, nutrient, settings)
-    return missing.size === 0 ? [] : [{nutrient, foods: [...missing].join(', ')}]
+    return missing.size === 0 || isQuiet ? [] : [{nutrient, foods: [...missing].join(', ')}]
   })
   if (told.length === 0) return undefined
   const byFoods = new Map<string, string[]>()

@@ -10,7 +10,7 @@ export function headline({cookbook, words}: Site, computed: Computed): Part {
   const {figures} = publishedFigures(computed, cookbook.settings)
   return (
     <div class="headline">
-      <p>{words.figures.published(basisText(computed, words))}</p>
+      <p>{basisText(computed, words)}</p>
       <dl>
         {figures.map((figure) => (
           <div>

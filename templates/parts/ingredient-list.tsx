@@ -4,7 +4,7 @@ import {recipePath, relativeHref} from '../addresses.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import {alternativeNotes} from './alternative.tsx'
-import {kitchenMeasure, weightText} from './amount-text.ts'
+import {kitchenMeasure, lineWeight} from './amount-text.ts'
 import {minutesText} from './time-text.ts'
 
 /** The ingredients as a weigher's ledger: the weight left of the rule, the food right of it. */
@@ -27,7 +27,7 @@ function ingredient(site: Site, computed: Computed, entry: ComputedLine, path: s
   const notes = lineNotes(site, entry)
   return (
     <li id={line.anchor} class={entry.role === 'counted' ? undefined : 'aside'}>
-      <span class="weight">{weightText(line.amount.value, entry.grams.value)}</span>{' '}
+      <span class="weight">{lineWeight(entry)}</span>{' '}
       <span class="what">
         <span class="name">{ingredientName(entry, path)}</span>
         {measure === undefined ? undefined : <span class="measure">, {measure}</span>}

@@ -3,9 +3,10 @@ import type {Settings} from '../../src/cookbook/cookbook.ts'
 import type {Basis, Figure, Figures} from '../../src/food/figures.ts'
 import {isComplete} from '../../src/food/figures.ts'
 import {nutrientText} from '../../src/food/nutrient-text.ts'
-import type {PublishedNutrient} from '../../src/food/nutrients.ts'
+import {type NutrientUnit, nutrientUnit, type PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import {publishedFigure} from '../../src/nutrition/published.ts'
+import {roundedText, usualDecimals} from '../../src/units/format-figure.ts'
 import type {Words} from '../words/en.ts'
 
 /** A figure as the site publishes it: the stated one where the writer stated it. */
@@ -76,6 +77,23 @@ export function publishedOn(
 /** A published figure in words: as stated, or computed, with "at least" and "unknown" said. */
 export function publishedText({nutrient, value, computed, judged}: PublishedFigure, words: Words) {
   return judged ? judged.stated.text : knownText(nutrient, {...computed, value}, words)
+}
+
+/** The figure without its unit, for a column that says it: as exact as it was stated. */
+export function publishedNumber(figure: PublishedFigure, words: Words): string {
+  const {nutrient, value, computed, judged} = figure
+  const unit = nutrientUnit[nutrient]
+  const decimals = judged
+    ? statedDecimals(judged.stated.increment, unit)
+    : usualDecimals(value, unit)
+  const text = roundedText(value, decimals)
+  if (judged || isComplete(computed)) return text
+  return value > 0 ? words.atLeast(text) : words.unknown
+}
+
+/** A figure stated in kilojoules has no tidy step in kilocalories: those stay whole. */
+function statedDecimals(increment: number, unit: NutrientUnit): number {
+  return unit === 'kcal' ? 0 : Math.max(0, Math.ceil(-Math.log10(increment) - 1e-9))
 }
 
 /** `38 g`, `at least 4.2 g`, `unknown`. */

@@ -1,11 +1,9 @@
 import {type Judged, judge} from '../../src/check/verdict.ts'
-import {isComplete} from '../../src/food/figures.ts'
-import {nutrientWithUncertainty} from '../../src/food/nutrient-text.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import type {Words} from '../words/en.ts'
-import {knownText} from './published-figures.ts'
+import {figureCell} from './figures-table.tsx'
 import {verdictMark} from './verdict-mark.ts'
 
 /** Each stated figure beside the computed one, with the verdict; undefined where none is stated. */
@@ -42,11 +40,7 @@ export function statedRow({stated, computed, verdict}: Judged, words: Words): Pa
     <tr>
       <th scope="row">{words.nutrient[nutrient]}</th>
       <td class="number">{text}</td>
-      <td class="number">
-        {isComplete(computed)
-          ? nutrientWithUncertainty(nutrient, computed)
-          : knownText(nutrient, computed, words)}
-      </td>
+      <td class="number">{figureCell(nutrient, computed, words)}</td>
       <td>{verdictMark(verdict, words)}</td>
     </tr>
   )

@@ -1,11 +1,11 @@
 import type {Element} from 'hast'
 import {isComplete} from '../../src/food/figures.ts'
 import type {PublishedNutrient} from '../../src/food/nutrients.ts'
-import type {Computed} from '../../src/nutrition/computed.ts'
+import type {Computed, ComputedLine} from '../../src/nutrition/computed.ts'
 import {formatFigure, roundedText} from '../../src/units/format-figure.ts'
 import {absoluteHref, recipePath} from '../addresses.ts'
 import type {Site} from '../site.ts'
-import {kitchenMeasure, weightText} from './amount-text.ts'
+import {kitchenMeasure, lineWeight} from './amount-text.ts'
 import {imagePath} from './authored.ts'
 import {portionGrams} from './headline.tsx'
 import {jsonScript} from './json-script.ts'
@@ -53,9 +53,10 @@ function durations({recipe}: Computed): Record<string, string> {
   }
 }
 
-function ingredientText({line, grams}: Computed['lines'][number]): string {
+function ingredientText(entry: ComputedLine): string {
+  const {line} = entry
   const measure = kitchenMeasure(line.amount.value)
-  const weight = weightText(line.amount.value, grams.value)
+  const weight = lineWeight(entry)
   return `${weight}${measure === undefined ? '' : ` (${measure})`} ${line.name.value}`
 }
 

@@ -1,7 +1,9 @@
 import type {Verdict} from '../../src/check/verdict.ts'
+import type {ToleranceName} from '../../src/cookbook/cookbook.ts'
 import type {Severity} from '../../src/cookbook/problem.ts'
+import {allergenName, declaredAllergens} from '../../src/food/allergens.ts'
 import type {Basis} from '../../src/food/figures.ts'
-import type {Aisle, Allergen} from '../../src/food/food.ts'
+import type {Aisle} from '../../src/food/food.ts'
 import type {PublishedNutrient} from '../../src/food/nutrients.ts'
 
 const nutrient: Readonly<Record<PublishedNutrient, string>> = {
@@ -11,7 +13,8 @@ const nutrient: Readonly<Record<PublishedNutrient, string>> = {
   saturated: 'of which saturated',
   trans: 'of which trans',
   cholesterol: 'Cholesterol',
-  carbohydrate: 'Carbohydrate',
+  // A soft hyphen, for the narrow columns of a phone.
+  carbohydrate: 'Carbo\u00adhydrate',
   fibre: 'Fibre',
   sugars: 'of which sugars',
   addedSugars: 'of which added',
@@ -97,11 +100,11 @@ const aisle: Readonly<Record<Aisle, string>> = {
   other: 'Everything else',
 }
 
-const allergen: Readonly<Partial<Record<Allergen, string>>> = {
-  soy: 'soya',
-  crustacean: 'crustaceans',
-  mollusc: 'molluscs',
-  sulphites: 'sulphur dioxide and sulphites',
+const tolerance: Readonly<Record<ToleranceName, string>> = {
+  household: 'that of a household kitchen',
+  us: 'that of US labelling (21 CFR 101.9(g))',
+  eu: 'that of the EU guidance of December 2012',
+  strict: 'none: only the uncertainty counts',
 }
 
 function plural(count: number, one: string, many: string): string {
@@ -116,8 +119,10 @@ export const en = {
   verdict,
   verdictMeaning,
   severity,
+  tolerance,
   aisle,
-  allergen,
+  declaredAllergens,
+  allergenName,
 
   nav: {
     label: 'Pages',
@@ -141,6 +146,7 @@ export const en = {
 
   and: (names: readonly string[]) =>
     names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`,
+  atLeastBefore: 'at least',
   atLeast: (amount: string) => `at least ${amount}`,
   plusMinus: (amount: string) => `± ${amount}`,
   unknown: 'unknown',
@@ -200,12 +206,10 @@ export const en = {
     servingOf: (weight: string) => `One serving, ${weight}`,
     per100g: '100 g',
     batch: 'Whole batch',
-    published: (per: string) => `${per} has`,
     computedBeside: 'Stated and computed',
     noStated: 'Nothing is stated for this recipe: the figures shown are the computed ones.',
     rest: 'The ± is what the kitchen scale, the rounding of packet labels and the table leave open (twice the standard uncertainty).',
     missing: (nutrientName: string, foods: string) => `No figure for ${nutrientName}: ${foods}.`,
-    kilojoules: (amount: string) => `${amount} kJ`,
   },
 
   energy: {
@@ -222,17 +226,18 @@ export const en = {
   comparison: {
     title: 'Beside',
     basis: (per: string) => `Compared by ${per}.`,
-    here: 'here',
+    here: 'this recipe',
   },
 
   allergens: {
     contains: 'Contains',
-    none: 'None of the ingredients is listed with an allergen of the law.',
+    none: 'No ingredient is known to contain one.',
+    outside: 'Outside that law, but of note',
+    optional: 'In what is optional or may stand instead',
     mayContain: 'May contain, as the packets say',
-    optional: 'Only in what is optional or may stand instead',
     notStated: 'Not stated for',
-    lawUs: 'The nine of US law.',
-    lawEu: 'The fourteen of EU law.',
+    lawUs: 'By the nine allergens of US law. Read the packets you use.',
+    lawEu: 'By the fourteen allergens of EU law. Read the packets you use.',
   },
 
   index: {
@@ -247,42 +252,45 @@ export const en = {
       'Stocks, doughs and sauces that other recipes use by weight. Figures are for 100 g.',
     batch: 'Batch',
     keeps: 'Keeps',
-    filter: 'Find a recipe',
     name: 'Name or tag',
     mostEnergy: 'Energy at most, kcal',
     leastProtein: 'Protein at least, g',
-    shown: (shown: number, all: number) => `${shown} of ${all} recipes shown`,
-    sortBy: (column: string) => `Sort by ${column}`,
+    /** Filled in by the script of the page. */
+    shown: '{shown} of {all} shown',
     planned: 'Plans',
+  },
+
+  /** Texts of every list; those with {names} in them are filled in, by pages and by their scripts. */
+  list: {
+    makeFirst: 'To make',
+    ofBatch: '{percent} % of a batch',
+    optional: 'and {amount} if wanted',
+    onlyOptional: 'if wanted',
+    pieces: 'about {count} {size}',
+    packs: '{count} × {weight}',
+    left: '{amount} left over',
+    empty: 'Choose servings, and the list stands here.',
+    count: '{count} to buy',
   },
 
   shopping: {
     title: 'Shopping list',
     intro:
-      'Weights are as bought, with peel and bone. Stocks, doughs and sauces are taken apart into what they are made from.',
+      'Weights are as bought, with peel and bone, rounded up. Stocks, doughs and sauces are taken apart into what they are made from.',
     choose: 'Choose servings',
-    servingsOf: (title: string) => `Servings of ${title}`,
+    batches: 'batches',
     result: 'To buy',
-    empty: 'Nothing chosen yet.',
     plans: 'Lists for the plans',
-    noPlans: 'This cookbook has no plans yet. With scripts on, any recipes can be chosen here.',
-    makeFirst: 'Make first',
-    batches: (share: string, title: string) => `${share} × ${title}`,
-    optional: (amount: string) => `and ${amount} if wanted`,
-    onlyOptional: 'if wanted',
-    packs: (count: number, weight: string) => `${count} × ${weight}`,
-    left: (amount: string) => `${amount} left over`,
-    clear: 'Start again',
-    print: 'Print the list',
+    noPlans:
+      'This cookbook has no plans. With scripts on, the servings of any recipe can be chosen here.',
     startFrom: 'Start from a plan',
-    fullPlan: 'Plan',
+    clear: 'Start again',
   },
 
   plan: {
     cooks: 'What is cooked',
     list: 'To buy',
-    servings: 'Servings',
-    perServing: 'One serving',
+    figures: 'Figures are for one serving.',
   },
 
   figuresPage: {
@@ -290,7 +298,7 @@ export const en = {
     intro:
       'Every figure these pages publish, beside what the weighed ingredients give. A figure that no longer follows stops the build, so none of that kind is here.',
     computedOnly: 'Nothing stated; the computed figures are published.',
-    tolerance: (name: string) => `Tolerance of this cookbook: ${name}.`,
+    tolerance: (name: string) => `The tolerance of this cookbook is ${name}.`,
     legend: 'What the verdicts mean',
     open: 'What was left open',
     openIntro: 'Warnings and notes that came up when these pages were made.',
@@ -317,9 +325,8 @@ export const en = {
   card: {
     title: (recipe: string) => `Card: ${recipe}`,
     size: 'Card size',
-    a6: 'A6 (105 × 148 mm)',
-    '6x4': '6 × 4 in',
-    '5x3': '5 × 3 in',
+    sizes: {A6: 'A6 (105 × 148 mm)', '6x4': '6 × 4 in', '5x3': '5 × 3 in'},
+    optional: 'if wanted',
     front: 'Front',
     back: 'Back',
     print: 'Print from the browser’s own menu, both sides, at actual size.',

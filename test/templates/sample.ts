@@ -181,7 +181,7 @@ export const foods: readonly Food[] = [
       contains: new Set(['wheat']),
     },
   ),
-  food('water', nothing),
+  food('water', nothing, {id: 'usda/14411'}),
 ]
 
 function paragraphs(...texts: string[]): Root {
@@ -294,11 +294,11 @@ const pot = recipe('barley-pot', {
     basis: 'serving',
     place,
     figures: [
-      {nutrient: 'energy', value: 370, increment: 1, text: '370 kcal', place},
+      {nutrient: 'energy', value: 395, increment: 1, text: '395 kcal', place},
       {nutrient: 'protein', value: 35, increment: 1, text: '35 g', place},
       {nutrient: 'carbohydrate', value: 47, increment: 1, text: '47 g', place},
-      {nutrient: 'fat', value: 8, increment: 1, text: '8 g', place},
-      {nutrient: 'fibre', value: 9, increment: 1, text: '9 g', place},
+      {nutrient: 'fat', value: 7, increment: 1, text: '7 g', place},
+      {nutrient: 'fibre', value: 10, increment: 1, text: '10 g', place},
     ],
   },
   comparison: {

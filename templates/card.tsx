@@ -1,0 +1,146 @@
+import type {Computed, ComputedLine} from '../src/nutrition/computed.ts'
+import {containedAllergens} from '../src/nutrition/contained-allergens.ts'
+import {formatFigure} from '../src/units/format-figure.ts'
+import {absoluteHref, cardPath, recipePath, relativeHref} from './addresses.ts'
+import type {Part} from './part.ts'
+import {kitchenMeasure, lineWeight} from './parts/amount-text.ts'
+import {authored} from './parts/authored.ts'
+import {basisText, portionGrams} from './parts/headline.tsx'
+import {publishedFigures, publishedText} from './parts/published-figures.ts'
+import {qrCode} from './parts/qr-code.ts'
+import {daysText, minutesText} from './parts/time-text.ts'
+import {shell} from './shell.tsx'
+import type {Page, Site} from './site.ts'
+
+const sizes = ['A6', '6x4', '5x3'] as const
+
+/**
+ * A card to print on both sides: what goes in on the front, what to do on the back. The size is
+ * chosen by the style sheet alone, and what does not fit flows to a further card.
+ */
+export function cardPage(site: Site, computed: Computed): Page {
+  const {recipe} = computed
+  const {words} = site
+  const path = cardPath(recipe.slug)
+  return shell(site, {
+    path,
+    title: words.card.title(recipe.title.value),
+    kind: 'card-page',
+    main: (
+      <>
+        <h1 class="off-card">{words.card.title(recipe.title.value)}</h1>
+        <div class="off-card">{sizeChoice(site)}</div>
+        <p class="off-card">
+          {words.card.print}{' '}
+          <a href={relativeHref(path, recipePath(recipe.slug))}>{words.card.backToRecipe}</a>
+        </p>
+        {front(site, computed)}
+        {back(site, computed, path)}
+      </>
+    ),
+  })
+}
+
+function sizeChoice({words, cookbook}: Site): Part {
+  return (
+    <fieldset class="row">
+      <legend>{words.card.size}</legend>
+      {sizes.map((size) => (
+        <label>
+          <input
+            type="radio"
+            name="size"
+            id={`size-${size.toLowerCase()}`}
+            checked={size === cookbook.settings.print.cards}
+          />{' '}
+          {words.card.sizes[size]}
+        </label>
+      ))}
+    </fieldset>
+  )
+}
+
+function front(site: Site, computed: Computed): Part {
+  const {words, cookbook} = site
+  const {figures} = publishedFigures(computed, cookbook.settings)
+  const contains = words.declaredAllergens(
+    containedAllergens(computed).contains,
+    cookbook.settings.rules,
+  )
+  return (
+    <section class="side" aria-label={words.card.front}>
+      <h2>{computed.recipe.title.value}</h2>
+      <p class="facts">{facts(site, computed).join(' · ')}</p>
+      {computed.recipe.groups.map(({title, lines}) => (
+        <>
+          {title ? <h3>{title.value}</h3> : undefined}
+          <ul class="ledger">
+            {computed.lines
+              .filter(({line}) => lines.includes(line))
+              .map((line) => cardLine(site, line))}
+          </ul>
+        </>
+      ))}
+      <p class="card-figures">
+        {basisText(computed, words)}:{' '}
+        {figures.map((figure, index) => (
+          <>
+            {index > 0 ? ', ' : ''}
+            {words.nutrientName[figure.nutrient]} <strong>{publishedText(figure, words)}</strong>
+          </>
+        ))}
+        .{contains.length > 0 ? ` ${words.card.contains(contains.join(', '))}` : ''}
+      </p>
+    </section>
+  )
+}
+
+function facts({words}: Site, computed: Computed): string[] {
+  const {serves, totalMinutes, oven, pan} = computed.recipe
+  const portion = portionGrams(computed)
+  const servings = serves ? words.servings(serves.value) : undefined
+  const weight = portion === undefined ? '' : ` × ${formatFigure(portion, 'g')}`
+  return [
+    servings && `${servings}${weight}`,
+    totalMinutes && minutesText(totalMinutes.value, words),
+    oven?.value,
+    pan?.value.text,
+  ].filter((fact) => fact !== undefined)
+}
+
+function cardLine({words}: Site, entry: ComputedLine): Part {
+  const {line, role} = entry
+  const measure = kitchenMeasure(line.amount.value)
+  return (
+    <li id={line.anchor} class={role === 'counted' ? undefined : 'aside'}>
+      <span class="weight">{lineWeight(entry)}</span>{' '}
+      <span class="what">
+        {line.name.value}
+        {measure === undefined ? '' : `, ${measure}`}
+        {role === 'optional' ? ` (${words.card.optional})` : ''}
+      </span>
+    </li>
+  )
+}
+
+function back(site: Site, computed: Computed, path: string): Part {
+  const {words, cookbook} = site
+  const {recipe} = computed
+  const {address} = cookbook.settings
+  const fridge = recipe.keeps?.fridgeDays?.value
+  const freezer = recipe.keeps?.freezerDays?.value
+  const keeps = [
+    fridge && `${words.recipe.fridge}: ${daysText(fridge, words)}.`,
+    freezer && `${words.recipe.freezer}: ${daysText(freezer, words)}.`,
+  ].filter((text) => text !== undefined)
+  return (
+    <section class="side" aria-label={words.card.back}>
+      <h2>{recipe.title.value}</h2>
+      {address
+        ? qrCode(absoluteHref(address, recipePath(recipe.slug)), words.card.scan)
+        : undefined}
+      {authored(recipe.method.body, recipe.path, path)}
+      {keeps.length > 0 ? <p>{keeps.join(' ')}</p> : undefined}
+    </section>
+  )
+}

@@ -1,0 +1,99 @@
+import type {Food} from '../src/food/food.ts'
+import {nutrientUnit, type PublishedNutrient} from '../src/food/nutrients.ts'
+import {publishedFigure} from '../src/nutrition/published.ts'
+import {roundedText, usualDecimals} from '../src/units/format-figure.ts'
+import {foodsPath, recipePath, relativeHref} from './addresses.ts'
+import type {Part} from './part.ts'
+import {type FoodInUse, foodsInUse} from './parts/foods-in-use.ts'
+import {shell} from './shell.tsx'
+import type {Page, Site} from './site.ts'
+
+const columns: readonly PublishedNutrient[] = [
+  'energy',
+  'protein',
+  'carbohydrate',
+  'fat',
+  'fibre',
+  'salt',
+]
+
+/** Every food in use: its figures, where they come from, who uses it. */
+export function foodsPage(site: Site): Page {
+  const {words} = site
+  return shell(site, {
+    path: foodsPath,
+    title: words.foodsPage.title,
+    main: (
+      <>
+        <h1>{words.foodsPage.title}</h1>
+        <p>{words.foodsPage.intro}</p>
+        <div class="frame">
+          <table class="wide">
+            <thead>
+              <tr>
+                <th scope="col">{words.foodsPage.food}</th>
+                {columns.map((nutrient) => (
+                  <th scope="col" class="number">
+                    {words.nutrient[nutrient]} <span class="unit">{nutrientUnit[nutrient]}</span>
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>{foodsInUse(site.computed.values()).map((use) => foodRow(site, use))}</tbody>
+          </table>
+        </div>
+      </>
+    ),
+  })
+}
+
+function foodRow(site: Site, {food, users}: FoodInUse): Part {
+  const {words} = site
+  return (
+    <tr id={foodAnchor(food)}>
+      <th scope="row">
+        {food.name}
+        <span class="note"> {origin(food, words)}</span>
+        <span class="note">
+          {' '}
+          {words.foodsPage.usedBy}{' '}
+          {users.map(({recipe}, index) => (
+            <>
+              {index > 0 ? ', ' : ''}
+              <a href={relativeHref(foodsPath, recipePath(recipe.slug))}>{recipe.title.value}</a>
+            </>
+          ))}
+        </span>
+      </th>
+      {columns.map((nutrient) => (
+        <td class="number">{figureNumber(site, food, nutrient)}</td>
+      ))}
+    </tr>
+  )
+}
+
+function figureNumber({cookbook, words}: Site, food: Food, nutrient: PublishedNutrient): string {
+  const {value, missing} = publishedFigure(food.per100g, nutrient, cookbook.settings)
+  if (missing.size > 0) return words.unknown
+  const decimals = nutrient === 'salt' ? 2 : usualDecimals(value, nutrientUnit[nutrient])
+  return roundedText(value, decimals)
+}
+
+function origin({provenance}: Food, words: Site['words']): string {
+  const text = words.foodsPage
+  switch (provenance.kind) {
+    case 'label':
+      return text.fromLabel
+    case 'regulation':
+      return provenance.document
+    case 'table':
+      return provenance.table === 'usda'
+        ? text.fromUsda(provenance.row)
+        : text.fromTable(provenance.table, provenance.row)
+  }
+}
+
+/** An id a link can name: letters and digits of the food's own. */
+function foodAnchor({id}: Food): string {
+  return id.replaceAll(/[^A-Za-z0-9]+/g, '-')
+}

@@ -1,0 +1,43 @@
+import {h} from 'hastscript'
+import type {ShoppingList} from '../../src/shopping/shopping-list.ts'
+import type {Part} from '../part.ts'
+import type {Words} from '../words/en.ts'
+import {type ListRow, type ListWords, listText} from './shopping-text.ts'
+
+/** The texts that lists need, from the catalogue. */
+export function listWords(words: Words): ListWords {
+  return {...words.list, aisle: words.aisle}
+}
+
+/**
+ * A list as it stands on paper: what to make first, then what to buy, aisle by aisle.
+ * @param level of the aisles' headings, one below the heading the list stands under
+ */
+export function shoppingListPart(list: ShoppingList, words: Words, level: 'h3' | 'h4'): Part {
+  const {groups, make} = listText(list, listWords(words))
+  return (
+    <div class="shopping">
+      {make.length > 0 ? group(level, words.list.makeFirst, make) : undefined}
+      {groups.map(({heading, rows}) => group(level, heading, rows))}
+    </div>
+  )
+}
+
+function group(level: 'h3' | 'h4', heading: string, rows: readonly ListRow[]): Part {
+  return (
+    <section>
+      {h(level, heading)}
+      <ul class="ledger">
+        {rows.map(({amount, name, notes}) => (
+          <li>
+            <span class="weight">{amount}</span>{' '}
+            <span class="what">
+              {name}
+              {notes.length > 0 ? <span class="note"> {notes.join('; ')}</span> : undefined}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}

@@ -1,0 +1,61 @@
+import {shopGrams, shopWeightText} from '../../src/shopping/shop-weight.ts'
+import type {ListLine, ShoppingList} from '../../src/shopping/shopping-list.ts'
+import {roundedText} from '../../src/units/format-figure.ts'
+import type {Words} from '../words/en.ts'
+import {fill} from '../words/fill.ts'
+
+/** The texts of a list, as a page hands them to its script. */
+export type ListWords = Words['list'] & {readonly aisle: Words['aisle']}
+
+/** A list in words, for a page to set and for a script to set again. */
+export interface ListText {
+  readonly groups: readonly ListGroup[]
+  readonly make: readonly ListRow[]
+}
+
+export interface ListGroup {
+  readonly heading: string
+  readonly rows: readonly ListRow[]
+}
+
+export interface ListRow {
+  readonly amount: string
+  readonly name: string
+  readonly notes: readonly string[]
+}
+
+/** Puts a list into words: weights rounded up to what a shopper can ask for. */
+export function listText(list: ShoppingList, words: ListWords): ListText {
+  return {
+    groups: list.aisles.map(({aisle, lines}) => ({
+      heading: words.aisle[aisle],
+      rows: lines.map((line) => row(line, words)),
+    })),
+    make: list.make.map(({title, grams, batches}) => ({
+      amount: shopWeightText(shopGrams(grams)),
+      name: title,
+      notes: [fill(words.ofBatch, {percent: roundedText(batches * 100, 0)})],
+    })),
+  }
+}
+
+function row(line: ListLine, words: ListWords): ListRow {
+  const isOnlyOptional = line.grams === 0
+  const grams = shopGrams(isOnlyOptional ? line.optionalGrams : line.grams)
+  const notes: string[] = []
+  if (isOnlyOptional) notes.push(words.onlyOptional)
+  else if (line.optionalGrams > 0) {
+    notes.push(fill(words.optional, {amount: shopWeightText(shopGrams(line.optionalGrams))}))
+  }
+  if (line.piece) {
+    const count = Math.ceil(Number((grams / line.piece.grams).toPrecision(6)))
+    notes.push(fill(words.pieces, {count, size: line.piece.size}).trim())
+  }
+  if (line.packs) {
+    const {count, packGrams, leftGrams} = line.packs
+    notes.push(fill(words.packs, {count, weight: shopWeightText(packGrams)}))
+    if (leftGrams >= 1)
+      notes.push(fill(words.left, {amount: shopWeightText(Math.floor(leftGrams))}))
+  }
+  return {amount: shopWeightText(grams), name: line.name, notes}
+}

@@ -1,0 +1,35 @@
+import {rulesPath} from './addresses.ts'
+import type {Part} from './part.ts'
+import {shell} from './shell.tsx'
+import type {Page, RuleText, Site} from './site.ts'
+
+/** What is checked, why, and on whose word; a message names its rule by the anchor. */
+export function rulesPage(site: Site): Page {
+  const {words} = site
+  return shell(site, {
+    path: rulesPath,
+    title: words.rulesPage.title,
+    main: (
+      <>
+        <h1>{words.rulesPage.title}</h1>
+        <p>{words.rulesPage.intro}</p>
+        {site.rules.map((rule) => ruleSection(rule, words))}
+      </>
+    ),
+  })
+}
+
+function ruleSection({id, severity, summary, why, source}: RuleText, words: Site['words']): Part {
+  return (
+    <section aria-labelledby={id} class="rule">
+      <h2 id={id}>{id}</h2>
+      <p>
+        {summary} <span class="note">{words.severity[severity]}</span>
+      </p>
+      <p>{why}</p>
+      {source === undefined ? undefined : (
+        <p class="note">{`${words.rulesPage.source}: ${source}`}</p>
+      )}
+    </section>
+  )
+}

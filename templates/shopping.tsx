@@ -1,0 +1,95 @@
+import type {ShoppingData} from '../src/shopping/shopping-data.ts'
+import {planPath, relativeHref, shoppingPath} from './addresses.ts'
+import type {Part} from './part.ts'
+import {jsonScript} from './parts/json-script.ts'
+import {listWords, shoppingListPart} from './parts/shopping-list.tsx'
+import {planList} from './plan.tsx'
+import {shell} from './shell.tsx'
+import type {Page, Site} from './site.ts'
+
+/** A list for any servings of any recipes, chosen in the browser; for the plans, without a script. */
+export function shoppingPage(site: Site): Page {
+  const {words, cookbook} = site
+  return shell(site, {
+    path: shoppingPath,
+    title: words.shopping.title,
+    scripts: ['shopping-list'],
+    kind: 'shopping-page',
+    main: (
+      <>
+        <h1>{words.shopping.title}</h1>
+        <p>{words.shopping.intro}</p>
+        {chooser(site)}
+        <section aria-labelledby="part-plans">
+          <h2 id="part-plans">{words.shopping.plans}</h2>
+          {cookbook.plans.length === 0 ? <p>{words.shopping.noPlans}</p> : undefined}
+          {cookbook.plans.map((plan) => (
+            <section>
+              <h3 class="plan">
+                <a href={relativeHref(shoppingPath, planPath(plan.slug))}>{plan.title.value}</a>
+              </h3>
+              {shoppingListPart(planList(plan, site.shopping), words, 'h4')}
+            </section>
+          ))}
+        </section>
+      </>
+    ),
+  })
+}
+
+/** Hidden until the script that makes it work has come. */
+function chooser({words, shopping, cookbook}: Site): Part {
+  const plans = cookbook.plans.map(({title, servings}) => ({
+    title: title.value,
+    wanted: servings.map(({recipe, servings}) => ({slug: recipe.value, servings})),
+  }))
+  return (
+    <div id="chooser" hidden>
+      {jsonScript({shopping, plans, words: listWords(words)}, 'application/json', 'shopping-data')}
+      <section aria-labelledby="part-choose">
+        <h2 id="part-choose">{words.shopping.choose}</h2>
+        <ul class="choose">{shopping.recipes.map((recipe) => servingsField(recipe, words))}</ul>
+        <p class="row">
+          {plans.map(({title}, index) => (
+            <button type="button" data-plan={`${index}`}>
+              {title}
+            </button>
+          ))}
+          <button type="button" data-clear="">
+            {words.shopping.clear}
+          </button>
+        </p>
+      </section>
+      <section aria-labelledby="part-result">
+        <h2 id="part-result">{words.shopping.result}</h2>
+        <p id="list-status" role="status">
+          {words.list.empty}
+        </p>
+        <div id="list" class="shopping" />
+      </section>
+    </div>
+  )
+}
+
+function servingsField(
+  {slug, title, serves}: ShoppingData['recipes'][number],
+  words: Site['words'],
+): Part {
+  return (
+    <li>
+      <input
+        type="number"
+        id={`servings-${slug}`}
+        data-recipe={slug}
+        min="0"
+        step="any"
+        value="0"
+        inputMode="decimal"
+      />
+      <label for={`servings-${slug}`}>
+        {title}
+        {serves === undefined ? <span class="measure">, {words.shopping.batches}</span> : undefined}
+      </label>
+    </li>
+  )
+}
