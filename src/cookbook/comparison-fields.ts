@@ -2,7 +2,7 @@ import {nutrientName, type PublishedNutrient} from '../food/nutrients.ts'
 import {nutrientFields} from './nutrient-fields.ts'
 import type {Comparison} from './recipe.ts'
 import {mapping, optional} from './yaml/collection-readers.ts'
-import {converted} from './yaml/converted.ts'
+import {converted, intact} from './yaml/converted.ts'
 import type {Reader} from './yaml/reader.ts'
 import {choice, text} from './yaml/text-readers.ts'
 
@@ -15,7 +15,9 @@ const fields = {
 
 /** `compared with: { recipe: classic-barley-pot, energy: 40 % less }`. */
 export const comparison: Reader<Comparison> = converted(
-  mapping('a comparison such as `{ recipe: classic-barley-pot, energy: 40 % less }`', fields),
+  intact(
+    mapping('a comparison such as `{ recipe: classic-barley-pot, energy: 40 % less }`', fields),
+  ),
   ({value: {recipe, food, per, ...statements}, place}, {report, subject}) => {
     if ((recipe === undefined) === (food === undefined)) {
       report({

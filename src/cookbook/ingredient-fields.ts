@@ -12,7 +12,7 @@ import {
   textOrMapping,
   type Values,
 } from './yaml/collection-readers.ts'
-import {converted} from './yaml/converted.ts'
+import {converted, intact} from './yaml/converted.ts'
 import type {Reader, Reading} from './yaml/reader.ts'
 import {flag, parsedText, text} from './yaml/text-readers.ts'
 
@@ -67,7 +67,7 @@ type LineValues = Values<ReturnType<typeof lineFields>>
 /** `600 g`, or `{ amount: 600 g, bought: true }`. */
 export function lineReader(kitchen: Kitchen): Reader<WrittenLine> {
   const bare = converted(amountReader(kitchen), (amount) => lineOf({amount}))
-  const conditions = mapping('a mapping with its `amount`', lineFields(kitchen))
+  const conditions = intact(mapping('a mapping with its `amount`', lineFields(kitchen)))
   return textOrMapping(
     bare,
     converted(conditions, ({value}, reading) => {

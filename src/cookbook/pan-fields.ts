@@ -2,7 +2,7 @@ import {parseMillimetres, parseSides} from '../units/parse-length.ts'
 import {type Parsed, parsed} from '../units/parsed.ts'
 import type {Pan} from './recipe.ts'
 import {mapping, optional} from './yaml/collection-readers.ts'
-import {converted} from './yaml/converted.ts'
+import {converted, intact} from './yaml/converted.ts'
 import type {Reader} from './yaml/reader.ts'
 import {parsedText} from './yaml/text-readers.ts'
 
@@ -23,7 +23,7 @@ const fields = {
 
 /** `pan: { round: 24 cm, depth: 7 cm }`: one shape, with its depth. */
 export const pan: Reader<Pan> = converted(
-  mapping('a tin such as `{ round: 24 cm, depth: 7 cm }`', fields),
+  intact(mapping('a tin such as `{ round: 24 cm, depth: 7 cm }`', fields)),
   ({value: {depth, tube, ...shapes}, place}, {report, subject}) => {
     const [outline, second] = Object.values(shapes).filter((shape) => shape !== undefined)
     if (!outline || second) {

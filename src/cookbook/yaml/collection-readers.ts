@@ -98,14 +98,15 @@ function readFields(
     const read = field.reader.read(value, within(reading, key.value))
     if (read) values[key.value] = read
   }
+  let isComplete = true
   for (const [name, field] of Object.entries(fields)) {
-    if (field.kind !== 'required') continue
+    if (field.kind !== 'required' || Object.hasOwn(values, name)) continue
+    isComplete = false
     if (!node.entries.some(({key}) => key.value === name)) {
       reportMissing(name, field.missing, {place: beginningOf(node), reading})
     }
-    if (!Object.hasOwn(values, name)) return undefined
   }
-  return values
+  return isComplete ? values : undefined
 }
 
 /** Says that a key is not there, with the question it would answer. */

@@ -19,3 +19,21 @@ export function converted<A, B>(
     },
   }
 }
+
+/** A reader that refuses the whole when it reports anything within, so that one slip is told once. */
+export function intact<T>(reader: Reader<T>): Reader<T> {
+  return {
+    ...reader,
+    read(node, reading) {
+      let isIntact = true
+      const read = reader.read(node, {
+        ...reading,
+        report(problem) {
+          isIntact = false
+          reading.report(problem)
+        },
+      })
+      return isIntact ? read : undefined
+    },
+  }
+}

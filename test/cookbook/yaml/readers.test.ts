@@ -77,9 +77,9 @@ test.each([
   ['title: x\noven: {het: 200}', 'Unknown key `het` in `oven`, expected `heat`', 'het'],
   ['title: x\nsurves: 4', 'Unknown key `surves`, expected `serves`', 'surves'],
   [
-    'title: x\nlines: {flour: []}',
+    'title: x\nlines: {flour: [a]}',
     '`flour` in `lines` is a list, expected a text, or conditions',
-    '[]',
+    'a',
   ],
   ['- title: x', 'The file is a list, expected the keys of a dish', 'title'],
 ])("%j is refused in a writer's words", (source, reason, at) => {
