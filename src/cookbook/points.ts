@@ -52,3 +52,18 @@ export function pointAmong(starts: readonly number[], firstLine: number, offset:
   }
   return {line: firstLine + low, column: offset - (starts[low] ?? 0) + 1, offset}
 }
+
+/**
+ * Offsets at which the lines begin that a place stands on, its first line included: with them a
+ * range inside the place needs no count of the whole file.
+ */
+export function lineStartsOf(text: string, {start, end}: Position): readonly number[] {
+  const from = start.offset ?? 0
+  return [from - start.column + 1, ...laterLineStarts(text, from, end.offset ?? from)]
+}
+
+/** The range between two offsets that lie inside a place. */
+export function placeWithin(text: string, place: Position, start: number, end: number): Position {
+  const starts = lineStartsOf(text, place)
+  return placeBetween((offset) => pointAmong(starts, place.start.line, offset), start, end)
+}
