@@ -1,8 +1,9 @@
+import {cookingMethodNames} from '../food/cooking-methods.ts'
 import type {Amount, WeightAmount} from '../units/amount.ts'
 import {type Kitchen, parseAmount, parseWeight} from '../units/parse-amount.ts'
 import {parseMinutes} from '../units/parse-duration.ts'
 import type {Located} from './problem.ts'
-import type {Alternative, IngredientLine} from './recipe.ts'
+import type {Alternative, IngredientLine, PouredOff} from './recipe.ts'
 import {
   mapping,
   openMapping,
@@ -14,7 +15,7 @@ import {
 } from './yaml/collection-readers.ts'
 import {converted, intact} from './yaml/converted.ts'
 import type {Reader, Reading} from './yaml/reader.ts'
-import {flag, parsedText, text} from './yaml/text-readers.ts'
+import {choice, flag, parsedText, text} from './yaml/text-readers.ts'
 
 /** What stands behind an ingredient's name. */
 export type WrittenLine = Omit<IngredientLine, 'name' | 'anchor'>
@@ -53,7 +54,15 @@ function lineFields(kitchen: Kitchen) {
     counted: optional(flag, '`false` leaves the line out of the figures; say why with `because`'),
     because: optional(text, 'Why the line is not counted, or how the part eaten was found'),
     eaten: optional(weight, 'The part that ends up in the dish, weighed: frying oil, marinade'),
-    'poured off': optional(weight, 'What left the dish again, weighed: rendered fat'),
+    'poured off': optional(
+      pouredOff(weight),
+      'What left the dish again: rendered fat (weighed, or like a cooked food), drained liquid',
+    ),
+    trimmed: optional(weight, 'Cut off the amount before cooking and thrown away, weighed'),
+    cooked: optional(
+      choice(cookingMethodNames),
+      'How it is cooked, where that takes alcohol or minerals away',
+    ),
     simmered: optional(
       parsedText('a time such as `30 min`', parseMinutes, ['30 min']),
       'How long the liquid cooks in the dish: alcohol evaporates',
@@ -83,8 +92,8 @@ export const conditionKeys: ReadonlySet<string> = new Set(
 )
 
 function lineOf(values: LineValues): WrittenLine {
-  const {amount, recipe, food, because, eaten, simmered, instead} = values
-  const pouredOff = values['poured off']
+  const {amount, recipe, food, because, eaten, trimmed, cooked, simmered, instead} = values
+  const poured = values['poured off']
   return {
     amount,
     ...(recipe && {recipe}),
@@ -93,15 +102,17 @@ function lineOf(values: LineValues): WrittenLine {
     isOptional: values.optional?.value ?? false,
     ...(values.counted?.value === false && because && {uncounted: {because}}),
     ...(eaten && {eaten: {amount: eaten, ...(because && {because})}}),
-    ...(pouredOff && {pouredOff: {amount: pouredOff, ...(because && {because})}}),
+    ...(poured && {pouredOff: {...poured.value, ...(because && {because})}}),
+    ...(trimmed && {trimmed}),
+    ...(cooked && {cooked}),
     ...(simmered && {simmeredMinutes: simmered}),
     instead: instead?.value ?? [],
   }
 }
 
 function reportContradictions(values: LineValues, reading: Reading): void {
-  const {amount, because, counted, eaten, food, recipe} = values
-  const pouredOff = values['poured off']
+  const {amount, because, counted, eaten, food, recipe, trimmed} = values
+  const poured = values['poured off']
   const {report, subject} = reading
   if (recipe && food) {
     report({
@@ -114,7 +125,7 @@ function reportContradictions(values: LineValues, reading: Reading): void {
   if (counted?.value === false && !because) {
     reportMissing('because', 'why is the line not counted?', {place: counted.place, reading})
   }
-  if (because && counted?.value !== false && !eaten && !pouredOff) {
+  if (because && counted?.value !== false && !eaten && !poured) {
     report({
       ruleId: 'readable-value',
       place: because.place,
@@ -122,7 +133,8 @@ function reportContradictions(values: LineValues, reading: Reading): void {
       reason: `\`because\` in ${subject} explains nothing, expected it beside \`counted: false\`, \`eaten\` or \`poured off\``,
     })
   }
-  for (const part of [eaten, pouredOff]) {
+  const pouredWeight = poured?.value.kind === 'weighed' ? poured.value.amount : undefined
+  for (const part of [eaten, pouredWeight, trimmed]) {
     if (part) reportMoreThanAll(part, amount, reading)
   }
 }
@@ -140,6 +152,29 @@ function reportMoreThanAll(
     actual: part.value.text,
     reason: `${subject} has a part of \`${part.value.text}\`, expected at most its \`${whole.text}\``,
   })
+}
+
+/** `45 g`, `{ amount: 300 g, what: liquid }`, or `{ like: beef mince, 20 % fat, browned }`. */
+function pouredOff(weight: Reader<WeightAmount>): Reader<PouredOff> {
+  const bare = converted(weight, (amount): PouredOff => ({kind: 'weighed', amount, what: 'fat'}))
+  const conditions = mapping('a mapping with an `amount`, or with `like`', {
+    amount: optional(weight, 'What was poured off, weighed'),
+    what: optional(choice(['fat', 'liquid']), 'Rendered fat, or drained liquid'),
+    like: optional(text, 'The cooked food of the table that the line turns into'),
+  })
+  return textOrMapping(
+    bare,
+    converted(conditions, ({value: {amount, what, like}, place}, {report, subject}) => {
+      if (like && !amount && !what) return {kind: 'like', cooked: like}
+      if (amount && !like) return {kind: 'weighed', amount, what: what?.value ?? 'fat'}
+      report({
+        ruleId: 'readable-value',
+        place,
+        reason: `${subject} has to say one thing, expected an \`amount\` or \`like\``,
+      })
+      return undefined
+    }),
+  )
 }
 
 /** `{ jarred tomato sauce: 90 g }`, or with `{ amount, food }` or `{ amount, recipe }`. */

@@ -19,6 +19,8 @@ export function recipeHead(file: MarkdownFile<RecipeValues>, report: Report): Re
     ...(summary && {summary}),
     ...(serves && {serves}),
     ...(values.yield && {batch: values.yield}),
+    ...(values['yield factor'] && {yieldFactor: values['yield factor']}),
+    ...(values['left behind'] && {leftBehind: values['left behind']}),
     ...(portion && {portion}),
     ...(time?.value['hands-on'] && {handsOnMinutes: time.value['hands-on']}),
     ...(time?.value.total && {totalMinutes: time.value.total}),

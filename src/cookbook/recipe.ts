@@ -1,4 +1,5 @@
 import type {Root as HastRoot} from 'hast'
+import type {CookingMethod} from '../food/cooking-methods.ts'
 import type {PublishedNutrient} from '../food/nutrients.ts'
 import type {Amount, WeightAmount} from '../units/amount.ts'
 import type {Located} from './problem.ts'
@@ -25,12 +26,26 @@ export interface IngredientLine extends Alternative {
   readonly uncounted?: {readonly because: Located<string>}
   /** The share that ends up in the dish (frying oil, marinade): weighed. */
   readonly eaten?: {readonly amount: Located<WeightAmount>; readonly because?: Located<string>}
-  /** Rendered fat or drained liquid that left the dish: weighed. */
-  readonly pouredOff?: {readonly amount: Located<WeightAmount>; readonly because?: Located<string>}
+  /** Rendered fat or drained liquid that left the dish. */
+  readonly pouredOff?: PouredOff
+  /** Cut away before cooking and thrown away, out of the amount listed: weighed. */
+  readonly trimmed?: Located<WeightAmount>
+  /** How the ingredient is cooked, where that takes alcohol or minerals away. */
+  readonly cooked?: Located<CookingMethod>
   /** Minutes the liquid simmered or baked in the dish: alcohol retention. */
   readonly simmeredMinutes?: Located<number>
   readonly instead: readonly Alternative[]
 }
+
+/** What left the dish: weighed, or told by the table's cooked food that the line turns into. */
+export type PouredOff = {readonly because?: Located<string>} & (
+  | {
+      readonly kind: 'weighed'
+      readonly amount: Located<WeightAmount>
+      readonly what: 'fat' | 'liquid'
+    }
+  | {readonly kind: 'like'; readonly cooked: Located<string>}
+)
 
 /** A heading of the list ("For the dough"); the ungrouped lines have no title. */
 export interface IngredientGroup {
@@ -57,6 +72,11 @@ export interface Stated {
   readonly figures: readonly StatedFigure[]
   readonly place: Located<unknown>['place']
 }
+
+/** Finished weight ÷ weight of the ingredients: a number, or what a cooked food of the table shows. */
+export type YieldFactor =
+  | {readonly kind: 'ratio'; readonly ratio: number; readonly increment: number}
+  | {readonly kind: 'like'; readonly cooked: string}
 
 /** A tin: millimetres inside. */
 export interface Pan {
@@ -159,6 +179,10 @@ export interface Recipe {
   readonly serves?: Located<number>
   /** Weight of the finished batch, weighed. */
   readonly batch?: Located<WeightAmount>
+  /** What the finished batch weighs, where it was not weighed. */
+  readonly yieldFactor?: Located<YieldFactor>
+  /** Stays in the pot and bowl, weighed: its share of every figure is not served. */
+  readonly leftBehind?: Located<WeightAmount>
   /** Weight of one serving where the page states it. */
   readonly portion?: Located<WeightAmount>
   readonly handsOnMinutes?: Located<number>

@@ -1,12 +1,13 @@
-import type {Settings} from '../cookbook/cookbook.ts'
+import type {Cookbook} from '../cookbook/cookbook.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {IngredientLine} from '../cookbook/recipe.ts'
 import {type Figures, figuresOf, weightedSum} from '../food/figures.ts'
 import {difference, exact, scaled, type Uncertain} from '../units/uncertain.ts'
 import type {Ingredient} from './computed.ts'
-import {evaporatedAlcohol, type Loss, pouredFat} from './losses.ts'
+import {lossesOf} from './line-losses.ts'
+import type {Loss} from './losses.ts'
 import {type MeasuredOut, measureOut} from './measure-out.ts'
-import {weighed} from './weigh.ts'
+import {partWeighed} from './weigh.ts'
 
 /** What one line brings. */
 export interface LineFigures {
@@ -22,28 +23,29 @@ export type LineResult =
   | {readonly ok: true; readonly value: LineFigures}
   | {readonly ok: false; readonly problem: Omit<Problem, 'file'>}
 
-/** Weighs a line, takes the refuse off, and applies what is eaten, poured off and evaporated. */
+/** Weighs a line, takes the refuse off, and applies what is cut off, left, poured off and lost. */
 export function computeLine(
   line: IngredientLine,
   ingredient: Ingredient,
-  settings: Settings,
+  cookbook: Cookbook,
 ): LineResult {
+  const {settings} = cookbook
   const measured = measureOut(line, ingredient, settings.scaleGrams)
   if (!measured.ok) return measured
   const refuseRatio = ingredient.kind === 'food' ? ingredient.food.refuseRatio : 0
   const {grams: listed} = measured.value
   const grams = line.isBought ? scaled(listed, 1 - refuseRatio) : listed
-  const purchasedGrams = grams.value / (1 - refuseRatio)
-  const eaten = eatenGrams(line, settings) ?? grams
-  const whole = figuresOfPart(measured.value, eaten)
-  const losses = lossesOf(line, ingredient, whole, settings)
+  const used = eatenGrams(line, cookbook) ?? untrimmed(grams, line, cookbook)
+  const whole = figuresOfPart(measured.value, used)
+  const losses = lossesOf({line, ingredient, used, whole}, cookbook)
+  if (!losses.ok) return losses
   return {
     ok: true,
     value: {
       grams,
-      purchasedGrams,
-      staysGrams: losses.reduce((rest, loss) => difference(rest, loss.grams), eaten),
-      adds: losses.length === 0 ? whole : afterLosses(whole, losses),
+      purchasedGrams: grams.value / (1 - refuseRatio),
+      staysGrams: losses.value.reduce((rest, loss) => difference(rest, loss.grams), used),
+      adds: losses.value.length === 0 ? whole : afterLosses(whole, losses.value),
     },
   }
 }
@@ -54,35 +56,20 @@ export function figuresOfPart(measured: MeasuredOut, grams: Uncertain): Figures<
   return figuresOf((nutrient) => weightedSum([{figure: measured.figures[nutrient], weight}]))
 }
 
-function eatenGrams(line: IngredientLine, settings: Settings): Uncertain | undefined {
+function eatenGrams(line: IngredientLine, {settings}: Cookbook): Uncertain | undefined {
   return (
     line.eaten &&
-    weighed(line.eaten.amount.value, settings.scaleGrams, {
-      kind: 'weighing',
-      subject: `weighing of ${line.name.value}, the part eaten`,
-    })
+    partWeighed(line.eaten.amount, `${line.name.value}, the part eaten`, settings.scaleGrams)
   )
 }
 
-function lossesOf(
-  line: IngredientLine,
-  ingredient: Ingredient,
-  whole: Figures<'batch'>,
-  settings: Settings,
-): readonly Loss[] {
-  const losses: Loss[] = []
-  if (line.pouredOff) {
-    const poured = weighed(line.pouredOff.amount.value, settings.scaleGrams, {
-      kind: 'weighing',
-      subject: `weighing of what was poured off ${line.name.value}`,
-    })
-    const factors = ingredient.kind === 'food' ? ingredient.food.factors : undefined
-    losses.push(pouredFat(poured, whole, factors))
-  }
-  if (line.simmeredMinutes) {
-    losses.push(evaporatedAlcohol(line.simmeredMinutes.value, whole))
-  }
-  return losses
+function untrimmed(grams: Uncertain, line: IngredientLine, {settings}: Cookbook): Uncertain {
+  return line.trimmed
+    ? difference(
+        grams,
+        partWeighed(line.trimmed, `what was cut off ${line.name.value}`, settings.scaleGrams),
+      )
+    : grams
 }
 
 function afterLosses(whole: Figures<'batch'>, losses: readonly Loss[]): Figures<'batch'> {

@@ -5,9 +5,9 @@ import {type Basis, type Figures, figuresOf, weightedSum} from '../food/figures.
 import {exact, quotient, scaled, sum, type Uncertain} from '../units/uncertain.ts'
 import {computeLine, figuresOfPart} from './compute-line.ts'
 import type {Computed, ComputedAlternative, ComputedLine} from './computed.ts'
+import {finishedBatch, servedFigures} from './finished-batch.ts'
 import {measureOut} from './measure-out.ts'
 import {resolveIngredient} from './resolve.ts'
-import {weighed} from './weigh.ts'
 
 export interface RecipeResult {
   /** Absent when a line could not be looked up or weighed: half a sum would only mislead. */
@@ -34,21 +34,26 @@ export function computeRecipe(
   const lines = results.flatMap(({line}) => (line ? [line] : []))
   if (lines.length < results.length) return {problems}
   const counted = lines.filter(({role}) => role === 'counted')
-  const batch = total(counted.map(({adds}) => adds))
+  const mixedGrams = sum(counted.map(({staysGrams}) => staysGrams))
+  const finished = finishedBatch(recipe, mixedGrams, cookbook)
+  if (finished.problem) problems.push({...finished.problem, file: recipe.path})
+  const batchOf = (adds: readonly Figures<'batch'>[]) => servedFigures(total(adds), finished)
+  const batch = batchOf(counted.map(({adds}) => adds))
   const withAlternatives = lines.map((line): ComputedLine => {
     const others = counted.filter((other) => other !== line).map(({adds}) => adds)
-    const choices = line.line.instead.map((choice) => alternativeOf(choice, others, context))
+    const choices = line.line.instead.map((choice) =>
+      alternativeOf(choice, (adds) => batchOf([...others, adds]), context),
+    )
     problems.push(...choices.flatMap(({problem}) => (problem ? [problem] : [])))
     return {...line, instead: choices.flatMap(({value}) => (value ? [value] : []))}
   })
-  const mixedGrams = sum(counted.map(({staysGrams}) => staysGrams))
   return {
     computed: {
       recipe,
       lines: withAlternatives,
       mixedGrams,
       batch,
-      ...perPortion(recipe, batch, cookbook),
+      ...perPortion(recipe, batch, finished.batchGrams),
     },
     problems,
   }
@@ -68,7 +73,7 @@ function lineOf(
   const {recipe, cookbook, computed} = context
   const {ingredient, problem} = resolveIngredient(line, recipe, cookbook, computed)
   if (ingredient === undefined) return problem ? {problem} : {}
-  const result = computeLine(line, ingredient, cookbook.settings)
+  const result = computeLine(line, ingredient, cookbook)
   if (!result.ok) return {problem: {...result.problem, file: recipe.path}}
   const role = line.uncounted ? 'uncounted' : line.isOptional ? 'optional' : 'counted'
   return {
@@ -79,7 +84,7 @@ function lineOf(
 /** The recipe with one line swapped for the choice: the other lines, and the servings, stay. */
 function alternativeOf(
   choice: Alternative,
-  others: readonly Figures<'batch'>[],
+  batchWith: (adds: Figures<'batch'>) => Figures<'batch'>,
   context: Context,
 ): {readonly value?: ComputedAlternative; readonly problem?: Problem} {
   const {recipe, cookbook, computed} = context
@@ -88,7 +93,7 @@ function alternativeOf(
   const measured = measureOut(choice, ingredient, cookbook.settings.scaleGrams)
   if (!measured.ok) return {problem: {...measured.problem, file: recipe.path}}
   const {grams} = measured.value
-  const batch = total([...others, figuresOfPart(measured.value, grams)])
+  const batch = batchWith(figuresOfPart(measured.value, grams))
   const serves = recipe.serves?.value
   return {
     value: {
@@ -110,15 +115,9 @@ function total(adds: readonly Figures<'batch'>[]): Figures<'batch'> {
 function perPortion(
   recipe: Recipe,
   batch: Figures<'batch'>,
-  {settings}: Cookbook,
+  batchGrams: Uncertain | undefined,
 ): Pick<Computed, 'batchGrams' | 'portionGrams' | 'perServing' | 'per100g'> {
   const serves = recipe.serves?.value
-  const batchGrams =
-    recipe.batch &&
-    weighed(recipe.batch.value, settings.scaleGrams, {
-      kind: 'yield',
-      subject: `weighing of the finished ${recipe.title.value}`,
-    })
   return {
     ...(serves !== undefined && {perServing: divided<'serving'>(batch, exact(serves))}),
     ...(batchGrams && {batchGrams, per100g: divided<'100 g'>(batch, scaled(batchGrams, 1 / 100))}),

@@ -1,6 +1,7 @@
 import type {Cookbook} from '../cookbook/cookbook.ts'
 import type {Located, Problem} from '../cookbook/problem.ts'
 import type {Alternative, Recipe} from '../cookbook/recipe.ts'
+import type {FoodIndex} from '../food/food-index.ts'
 import {nearestNames} from '../food/nearest-names.ts'
 import type {Computed, Ingredient} from './computed.ts'
 
@@ -35,8 +36,8 @@ function resolveComponent(
   if (component !== undefined) {
     return {ingredient: {kind: 'component', recipe: component.recipe, computed: component}}
   }
-  // A component that is there but could not be computed has had its own message.
-  if (cookbook.recipes.has(slug.value)) return {}
+  // A component that is there but could not be understood or computed has had its own message.
+  if (cookbook.recipes.has(slug.value) || cookbook.refusedRecipes.has(slug.value)) return {}
   const near = nearestNames(slug.value, cookbook.recipes.keys(), mostSuggestions)
   return {
     problem: {
@@ -55,24 +56,34 @@ function resolveComponent(
 function resolveFood(name: Located<string>, recipe: Recipe, cookbook: Cookbook): Resolution {
   const food = cookbook.foods.lookUp(name.value)
   if (food !== undefined) return {ingredient: {kind: 'food', food}}
-  const near = cookbook.foods.nearest(name.value, mostSuggestions)
+  // A food of foods.yaml that could not be understood has had its own message.
+  if (cookbook.foods.isRefused(name.value)) return {}
   const component = [...cookbook.recipes.values()].find(
     ({title, slug}) =>
       title.value.toLowerCase() === name.value.toLowerCase() || slug === name.value,
   )
+  const problem = {...unknownFood(name, cookbook.foods), file: recipe.path}
+  return component
+    ? {
+        problem: {
+          ...problem,
+          note: `There is a recipe of that name: write \`{ amount: …, recipe: ${component.slug} }\`.`,
+        },
+      }
+    : {problem}
+}
+
+/** A name that no food has, with the nearest that do. */
+export function unknownFood(name: Located<string>, foods: FoodIndex): Omit<Problem, 'file'> {
+  const near = foods.nearest(name.value, mostSuggestions)
   return {
-    problem: {
-      ruleId: 'unknown-food',
-      severity: 'error',
-      file: recipe.path,
-      place: name.place,
-      reason: `Food \`${name.value}\` is unknown, expected ${listed(near, 'a name from foods.yaml or the food table')}`,
-      actual: name.value,
-      expected: near,
-      note: component
-        ? `There is a recipe of that name: write \`{ amount: …, recipe: ${component.slug} }\`.`
-        : 'Take one of these names, add `food:` with a qualified id, or describe the packet in foods.yaml.',
-    },
+    ruleId: 'unknown-food',
+    severity: 'error',
+    place: name.place,
+    reason: `Food \`${name.value}\` is unknown, expected ${listed(near, 'a name from foods.yaml or the food table')}`,
+    actual: name.value,
+    expected: near,
+    note: 'Take one of these names, add `food:` with a qualified id, or describe the packet in foods.yaml.',
   }
 }
 

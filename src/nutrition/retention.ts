@@ -1,11 +1,13 @@
+import {type CookingMethod, cookingMethods, type Retention} from '../food/cooking-methods.ts'
+import {type Nutrient, nutrients} from '../food/nutrients.ts'
 import {rectangular, type Uncertain} from '../units/uncertain.ts'
 
 /**
- * Share of alcohol left after cooking. Source: USDA Table of Nutrient Retention Factors,
- * Release 6 (Dec 2007), alcohol (nutrient 221), codes 5002 and 5004–5009 (code 5009 inferred from
- * its neighbours); figures seen in reproductions of the table, not in the table itself.
+ * Alcohol left after simmering or baking in the dish. Source: USDA Table of Nutrient Retention
+ * Factors, Release 6 (Dec 2007), alcohol (nutrient 221), codes 5002 and 5004–5009 (code 5009
+ * inferred from its neighbours); figures seen in reproductions of the table, not in the table.
  */
-const alcoholRows: readonly {readonly fromMinutes: number; readonly percent: number}[] = [
+const simmeredRows: readonly {readonly fromMinutes: number; readonly percent: number}[] = [
   {fromMinutes: 150, percent: 5},
   {fromMinutes: 120, percent: 10},
   {fromMinutes: 90, percent: 20},
@@ -18,26 +20,42 @@ const alcoholRows: readonly {readonly fromMinutes: number; readonly percent: num
 /** The table prints its factors to the nearest 5 %: full width of the rounding interval, as a share. */
 const roundingRatio = 0.05
 
-/** Energy of ethanol in USDA SR28, kcal/g, derived from the release (wine 14084). */
-export const ethanolKcalPerGram = 6.93
+/** The share of a nutrient that is left, 0 to 1, for the nutrients that lose any. */
+export type Retained = ReadonlyMap<Nutrient, Uncertain>
 
 // One source a row, not one a use: the same factor in two dishes is off by the same amount.
-const alcoholSteps = alcoholRows.map(({fromMinutes, percent}) => ({
+function retained(preparation: string, percent: Retention['percent']): Retained {
+  const rows = nutrients.flatMap((nutrient): [Nutrient, Uncertain][] => {
+    const left = percent[nutrient]
+    if (left === undefined) return []
+    const subject = `${nutrient} kept when ${preparation}`
+    return [[nutrient, rectangular(left / 100, roundingRatio, {kind: 'loss', subject})]]
+  })
+  return new Map(rows)
+}
+
+const simmeredSteps = simmeredRows.map(({fromMinutes, percent}) => ({
   fromMinutes,
-  retained: rectangular(percent / 100, roundingRatio, {
-    kind: 'loss',
-    subject: `alcohol retention after ${fromMinutes} min`,
-  }),
+  retained: retained(`simmered ${fromMinutes} min or longer`, {alcohol: percent}),
 }))
 
+const byMethod: ReadonlyMap<string, Retained> = new Map(
+  Object.entries(cookingMethods).map(([name, {percent}]) => [name, retained(name, percent)]),
+)
+
+const all: Retained = new Map()
+
 /**
- * Share of the alcohol that is still there, 0 to 1. Between two tabulated times the shorter one
- * counts: the page then never promises less alcohol than the table does.
+ * What simmering leaves of the alcohol. Between two tabulated times the shorter one counts: the
+ * page then never promises less alcohol than the table does.
  * @param minutes time stirred in and simmered or baked, 0 or more; below 15 minutes the row
  *   "stirred into boiling liquid"
  */
-export function alcoholRetention(minutes: number): Uncertain {
-  const step = alcoholSteps.find(({fromMinutes}) => minutes >= fromMinutes)
-  if (step === undefined) throw new RangeError(`minutes must be 0 or more, not ${minutes}`)
-  return step.retained
+export function retainedAfterSimmering(minutes: number): Retained {
+  return simmeredSteps.find(({fromMinutes}) => minutes >= fromMinutes)?.retained ?? all
+}
+
+/** What a way of cooking leaves of each nutrient it takes from. */
+export function retainedAfter(method: CookingMethod): Retained {
+  return byMethod.get(method) ?? all
 }

@@ -1,3 +1,4 @@
+import type {Located} from '../cookbook/problem.ts'
 import type {Food} from '../food/food.ts'
 import type {Amount, CountAmount, VolumeAmount, WeightAmount} from '../units/amount.ts'
 import {rectangular, type Source, type Uncertain} from '../units/uncertain.ts'
@@ -25,6 +26,15 @@ const tableMeasureMillilitres: Readonly<Record<string, number>> = {
 export function weighed(amount: WeightAmount, scaleGrams: number, source: Source): Uncertain {
   const {value, halfRange, increment} = amount.grams
   return rectangular(value, Math.max(2 * halfRange, Math.min(scaleGrams, increment)), source)
+}
+
+/** A part of a line that was weighed by itself; `what` completes "weighing of". */
+export function partWeighed(
+  amount: Located<WeightAmount>,
+  what: string,
+  scaleGrams: number,
+): Uncertain {
+  return weighed(amount.value, scaleGrams, {kind: 'weighing', subject: `weighing of ${what}`})
 }
 
 /**

@@ -58,11 +58,16 @@ function lineNotes({words}: Site, {line, role, grams, ingredient}: ComputedLine)
   if (line.isBought) notes.push(text.bought(formatFigure(grams.value, 'g')))
   if (eaten) notes.push(withReason(text.eaten(eaten.amount.value.text), eaten.because?.value))
   if (pouredOff) {
-    notes.push(withReason(text.pouredOff(pouredOff.amount.value.text), pouredOff.because?.value))
+    const what =
+      pouredOff.kind === 'weighed'
+        ? text.pouredOff(pouredOff.amount.value.text, pouredOff.what)
+        : text.pouredOffLike(pouredOff.cooked.value)
+    notes.push(withReason(what, pouredOff.because?.value))
   }
   if (line.simmeredMinutes) {
     notes.push(text.simmered(minutesText(line.simmeredMinutes.value, words)))
   }
+  if (line.trimmed) notes.push(text.trimmed(line.trimmed.value.text))
   if (role === 'uncounted') notes.push(text.uncounted(line.uncounted?.because.value ?? ''))
   if (role === 'optional') notes.push(text.optional)
   return notes

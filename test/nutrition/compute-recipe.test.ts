@@ -162,9 +162,13 @@ describe('components', () => {
 describe('losses', () => {
   test('rendered fat leaves with its energy and its share of saturated fat', () => {
     const mince = food('mince', {energy: 254, protein: 17.17, fat: 20, saturated: 7.58})
-    const ragu = recipe('ragu', [line('mince', 500, {pouredOff: {amount: at(grams(45))}})], {
-      serves: at(1),
-    })
+    const ragu = recipe(
+      'ragu',
+      [line('mince', 500, {pouredOff: {kind: 'weighed', amount: at(grams(45)), what: 'fat'}})],
+      {
+        serves: at(1),
+      },
+    )
     const {batch, mixedGrams} = compute(cookbook([mince], [ragu]), 'ragu')
     expect(batch.fat.value).toBeCloseTo(100 - 45, 10)
     expect(batch.energy.value).toBeCloseTo(5 * 254 - 45 * 9, 10)

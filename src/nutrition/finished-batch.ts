@@ -1,0 +1,86 @@
+import type {Cookbook} from '../cookbook/cookbook.ts'
+import type {Problem} from '../cookbook/problem.ts'
+import type {Recipe} from '../cookbook/recipe.ts'
+import {type Figures, figuresOf, known, weightedSum} from '../food/figures.ts'
+import {difference, exact, product, quotient, sum, type Uncertain} from '../units/uncertain.ts'
+import {partWeighed, weighed} from './weigh.ts'
+import {yieldFactor} from './yield-factor.ts'
+
+/** What comes to the table of what was mixed. */
+export interface FinishedBatch {
+  /** Grams of the ingredients that stay in the dish. */
+  readonly mixedGrams: Uncertain
+  /** Finished weight: weighed, or by a yield factor; absent where nobody knows. */
+  readonly batchGrams?: Uncertain
+  /** Share of the dish that is served, 0 to 1: less where something was left in the pot. */
+  readonly servedRatio: Uncertain
+  readonly problem?: Omit<Problem, 'file'>
+}
+
+/** The finished weight; a weighed one wins over a yield factor. */
+export function finishedBatch(
+  recipe: Recipe,
+  mixedGrams: Uncertain,
+  cookbook: Cookbook,
+): FinishedBatch {
+  const {batchGrams, problem} = finishedWeight(recipe, mixedGrams, cookbook)
+  const {scaleGrams} = cookbook.settings
+  const left =
+    recipe.leftBehind &&
+    partWeighed(recipe.leftBehind, `what is left behind of ${recipe.title.value}`, scaleGrams)
+  // A weighed batch is what was taken out of the pot; otherwise all that was mixed is in it.
+  const servedRatio = left
+    ? batchGrams
+      ? quotient(batchGrams, sum([batchGrams, left]))
+      : quotient(difference(mixedGrams, left), mixedGrams)
+    : exact(1)
+  return {mixedGrams, servedRatio, ...(batchGrams && {batchGrams}), ...(problem && {problem})}
+}
+
+function finishedWeight(
+  recipe: Recipe,
+  mixedGrams: Uncertain,
+  {settings, foods}: Cookbook,
+): Pick<FinishedBatch, 'batchGrams' | 'problem'> {
+  if (recipe.batch) {
+    const subject = `weighing of the finished ${recipe.title.value}`
+    return {
+      batchGrams: weighed(recipe.batch.value, settings.scaleGrams, {kind: 'yield', subject}),
+    }
+  }
+  if (!recipe.yieldFactor) return {}
+  const {value: written, place} = recipe.yieldFactor
+  const result = yieldFactor(written, foods)
+  if (result.ok) return {batchGrams: product(mixedGrams, result.factor)}
+  const actual = written.kind === 'like' ? written.cooked : String(written.ratio)
+  return {
+    problem: {
+      ruleId: 'yield-factor-known',
+      severity: 'error',
+      place,
+      reason: `Yield factor \`${actual}\`, expected a number such as \`0.73\` or a cooked food that there is one for`,
+      actual,
+      expected: result.offered,
+      note: `There are factors for: ${result.offered.join('; ')}. A weighed \`yield\` is better than any of them.`,
+    },
+  }
+}
+
+/**
+ * The figures of what is served. Where the finished weight is known, what the batch lost or took
+ * up against the ingredients is water (Greenfield & Southgate, Food Composition Data, FAO 2003).
+ */
+export function servedFigures(
+  mixed: Figures<'batch'>,
+  {mixedGrams, batchGrams, servedRatio}: FinishedBatch,
+): Figures<'batch'> {
+  const one = known(exact(1))
+  return figuresOf((nutrient) =>
+    weightedSum([
+      {figure: mixed[nutrient], weight: servedRatio},
+      ...(nutrient === 'water' && batchGrams
+        ? [{figure: one, weight: difference(batchGrams, product(mixedGrams, servedRatio))}]
+        : []),
+    ]),
+  )
+}

@@ -1,0 +1,88 @@
+import type {Cookbook} from '../cookbook/cookbook.ts'
+import type {Located, Problem} from '../cookbook/problem.ts'
+import type {IngredientLine, PouredOff} from '../cookbook/recipe.ts'
+import type {Figures} from '../food/figures.ts'
+import type {Uncertain} from '../units/uncertain.ts'
+import type {Ingredient} from './computed.ts'
+import {drainedLiquid, type Loss, notRetained, pouredFat, renderedFat} from './losses.ts'
+import {unknownFood} from './resolve.ts'
+import {retainedAfter, retainedAfterSimmering} from './retention.ts'
+import {partWeighed} from './weigh.ts'
+
+/** A line as it goes into the dish, before anything leaves it. */
+export interface UsedLine {
+  readonly line: IngredientLine
+  readonly ingredient: Ingredient
+  readonly used: Uncertain
+  readonly whole: Figures<'batch'>
+}
+
+type Losses =
+  | {readonly ok: true; readonly value: readonly Loss[]}
+  | {readonly ok: false; readonly problem: Omit<Problem, 'file'>}
+
+/** Everything that leaves a line: poured off, evaporated, boiled out. */
+export function lossesOf(usedLine: UsedLine, cookbook: Cookbook): Losses {
+  const {line, ingredient, whole} = usedLine
+  const losses: Loss[] = []
+  if (line.pouredOff) {
+    const poured = pouredOff(line.pouredOff, usedLine, cookbook)
+    if (!poured.ok) return poured
+    losses.push(...poured.value)
+  }
+  if (line.simmeredMinutes) {
+    losses.push(notRetained(retainedAfterSimmering(line.simmeredMinutes.value), whole))
+  }
+  if (line.cooked) {
+    const state = ingredient.kind === 'food' ? ingredient.food.state : 'cooked'
+    if (state === 'cooked' || state === 'canned') {
+      return {ok: false, problem: cookedAlready(line.cooked, line.name.value)}
+    }
+    losses.push(notRetained(retainedAfter(line.cooked.value), whole))
+  }
+  return {ok: true, value: losses}
+}
+
+function pouredOff(poured: PouredOff, usedLine: UsedLine, {settings, foods}: Cookbook): Losses {
+  const {line, ingredient, used, whole} = usedLine
+  const factors = ingredient.kind === 'food' ? ingredient.food.factors : undefined
+  if (poured.kind === 'weighed') {
+    const grams = partWeighed(
+      poured.amount,
+      `what was poured off ${line.name.value}`,
+      settings.scaleGrams,
+    )
+    const loss = poured.what === 'fat' ? pouredFat(grams, whole, factors) : drainedLiquid(grams)
+    return {ok: true, value: [loss]}
+  }
+  const cooked = foods.lookUp(poured.cooked.value)
+  if (cooked === undefined) return {ok: false, problem: unknownFood(poured.cooked, foods)}
+  if (ingredient.kind === 'component') {
+    return {ok: false, problem: pairOfComponent(poured.cooked)}
+  }
+  const fat = renderedFat(used, ingredient.food.per100g, cooked.per100g)
+  return {ok: true, value: [pouredFat(fat, whole, factors)]}
+}
+
+/** A food of cooked composition has lost what it loses: FAO (Greenfield & Southgate 2003), step 4. */
+function cookedAlready(method: Located<string>, name: string): Omit<Problem, 'file'> {
+  return {
+    ruleId: 'retention-once',
+    severity: 'error',
+    place: method.place,
+    reason: `Cooked \`${method.value}\` of \`${name}\`, expected a raw or dry food: its figures are those of the cooked food already`,
+    actual: method.value,
+    note: 'Take `cooked` out, or name the raw food.',
+  }
+}
+
+function pairOfComponent(cooked: Located<string>): Omit<Problem, 'file'> {
+  return {
+    ruleId: 'retention-once',
+    severity: 'error',
+    place: cooked.place,
+    reason: `Poured off like \`${cooked.value}\`, expected a weight: a component has no raw food to compare with`,
+    actual: cooked.value,
+    note: 'Weigh what was poured off, or say it in the component.',
+  }
+}
