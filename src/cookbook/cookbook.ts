@@ -61,6 +61,8 @@ export interface Cookbook {
   readonly foods: FoodIndex
   /** By slug, in slug order. */
   readonly recipes: ReadonlyMap<string, Recipe>
+  /** Slugs of recipes that could not be understood and have had their message. */
+  readonly refusedRecipes: ReadonlySet<string>
   readonly plans: readonly Plan[]
   readonly pages: readonly TextPage[]
   /** Paths below images/, for the check that what is shown is there. */

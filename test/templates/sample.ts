@@ -373,6 +373,7 @@ export const cookbook: Cookbook = {
     },
   ],
   images: new Set(),
+  refusedRecipes: new Set(),
 }
 
 /** What the site is rendered from; `change` replaces settings. */

@@ -1,6 +1,7 @@
 import {nearest} from '../../units/nearest.ts'
 import type {Located} from '../problem.ts'
 import type {YamlMapping, YamlNode} from './node.ts'
+import {oneOf} from './one-of.ts'
 import {
   beginningOf,
   isEmpty,
@@ -136,7 +137,7 @@ export function reportUnknownKey(
     actual: value,
     reason: meant
       ? `Unknown key \`${value}\`${where}, expected \`${meant}\``
-      : `Unknown key \`${value}\`${where}, expected one of ${known.map((name) => `\`${name}\``).join(', ')}`,
+      : `Unknown key \`${value}\`${where}, expected ${oneOf(known)}`,
     ...(meant && {expected: [meant]}),
   })
 }

@@ -1,6 +1,7 @@
 import {nearest} from '../../units/nearest.ts'
 import type {Parsed} from '../../units/parsed.ts'
 import type {JsonSchema} from './json-schema.ts'
+import {oneOf} from './one-of.ts'
 import {type Reader, refuse, refuseText} from './reader.ts'
 
 /** Any text. */
@@ -37,7 +38,7 @@ export function parsedText<T>(
 
 /** One of a few words. */
 export function choice<const T extends string>(words: readonly T[]): Reader<T> {
-  const expected = words.length === 1 ? `\`${words[0]}\`` : `one of ${inBackticks(words)}`
+  const expected = oneOf(words)
   return {
     expected,
     schema: {enum: words},
@@ -116,8 +117,4 @@ function boundsSchema({from, above, to}: Bounds): JsonSchema {
     ...(above !== undefined && {exclusiveMinimum: above}),
     ...(to !== undefined && {maximum: to}),
   }
-}
-
-function inBackticks(words: readonly string[]): string {
-  return words.map((word) => `\`${word}\``).join(', ')
 }

@@ -1,4 +1,4 @@
-import {type Document, type ErrorCode, isScalar, visit, type YAMLParseError} from 'yaml'
+import {type Document, type ErrorCode, isCollection, visit, type YAMLParseError} from 'yaml'
 import type {ReadingProblem} from '../problems.ts'
 import {shortened} from './reader.ts'
 import type {YamlSource} from './yaml-source.ts'
@@ -24,20 +24,22 @@ export function yamlErrorProblems(
   return [...byLine.values()]
 }
 
-/** The parser misses a closing quote where the text ends; the writer looks for the opening one. */
+/** The parser misses a closing sign where the text ends; the writer looks for the opening one. */
 function rangeOf(error: YAMLParseError, document: Document): readonly [number, number] {
   const [start, end] = error.pos
-  let range: readonly [number, number] = [start, Math.max(start, end)]
-  if (!error.message.startsWith('Missing closing')) return range
+  if (!unclosed.test(error.message)) return [start, Math.max(start, end)]
+  let range: readonly [number, number] = [start, start]
   visit(document, {
-    Scalar(_, node) {
-      if (!isScalar(node) || !node.range || node.range[1] !== start) return undefined
+    Node(_, node) {
+      if (node.range?.[1] !== start) return undefined
       range = [node.range[0], node.range[0] + 1]
-      return visit.BREAK
+      return isCollection(node) && node.flow ? visit.SKIP : undefined
     },
   })
   return range
 }
+
+const unclosed = /^Missing closing|^Flow .* end with a/
 
 interface Words {
   readonly reason: string
@@ -46,7 +48,7 @@ interface Words {
 
 function inWords({code, message}: YAMLParseError, actual: string): Words {
   const shown = `\`${shortened(actual)}\``
-  const known = wordsFor[code]?.(shown, message)
+  const known = unclosed.test(message) ? neverCloses(actual) : wordsFor[code]?.(shown, message)
   if (known) return known
   return {
     reason: actual
@@ -76,9 +78,6 @@ const wordsFor: Partial<Record<ErrorCode, (shown: string, message: string) => Wo
     MULTILINE_IMPLICIT_KEY: (shown) => withoutColon(shown),
     MISSING_CHAR: (shown, message) => {
       if (message.startsWith('Implicit map keys')) return withoutColon(shown)
-      if (message.startsWith('Missing closing')) {
-        return {reason: 'A quote opens here and never closes, expected a second one'}
-      }
       if (message.startsWith('Missing ,')) {
         return {reason: `A comma is missing before ${shown}, expected one between two values`}
       }
@@ -86,7 +85,7 @@ const wordsFor: Partial<Record<ErrorCode, (shown: string, message: string) => Wo
     },
     BAD_INDENT: () => ({
       reason: 'The indentation does not fit the lines above, expected one column for one level',
-      note: 'A `[` or `{` that does not close before the next key reads like this too.',
+      note: 'Two spaces for each level.',
     }),
     BLOCK_IN_FLOW: (shown) => ({
       reason: `${shown} does not fit within braces, expected \`{ key: value, key: value }\``,
@@ -96,6 +95,11 @@ const wordsFor: Partial<Record<ErrorCode, (shown: string, message: string) => Wo
       note: 'Single quotes take a backslash as it is.',
     }),
   }
+
+function neverCloses(opening: string): Words {
+  const closing = opening === '[' ? ']' : opening === '{' ? '}' : opening
+  return {reason: `\`${opening}\` opens here and never closes, expected \`${closing}\` behind it`}
+}
 
 function withoutColon(shown: string): Words {
   return {reason: `${shown} is no \`key: value\`, expected a colon and a space behind the key`}

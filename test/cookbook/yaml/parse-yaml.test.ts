@@ -42,14 +42,10 @@ describe('A slip of the pen is answered in words, at its place', () => {
     ],
     ['a: 1\nb 2\n', '`b 2` is no `key: value`, expected a colon and a space behind the key', 'b 2'],
     ['a:1\nb: 2', '`a:1` is no `key: value`, expected a colon and a space behind the key', 'a:1'],
-    ['b: 1\na: "x\nc: 2\n', 'A quote opens here and never closes, expected a second one', '"'],
-    ["b: 1\na: 'x\nc: 2\n", 'A quote opens here and never closes, expected a second one', "'"],
+    ['b: 1\na: "x\nc: 2\n', '`"` opens here and never closes, expected `"` behind it', '"'],
+    ["b: 1\na: 'x\nc: 2\n", "`'` opens here and never closes, expected `'` behind it", "'"],
     ['a: [1 2, "b" "c"]', 'A comma is missing before `"`, expected one between two values', '"'],
-    [
-      'a: [1, 2\nb: 3',
-      'The indentation does not fit the lines above, expected one column for one level',
-      'b',
-    ],
+    ['a: [1, 2\nb: 3', '`[` opens here and never closes, expected `]` behind it', '['],
     [
       'a:\n   b: 1\n  c: 2',
       'The indentation does not fit the lines above, expected one column for one level',

@@ -95,7 +95,7 @@ test.each([
 
 test('A key far from every known one is answered with all of them', () => {
   expect(readYaml('title: x\noven: {heat: 1, zzz: 2}', dish).reasons).toEqual([
-    'Unknown key `zzz` in `oven`, expected one of `heat`',
+    'Unknown key `zzz` in `oven`, expected `heat`',
   ])
 })
 
