@@ -30,6 +30,9 @@ const topFiles = ['cookbook.yaml', 'foods.yaml'] as const
 /** Endings that look like a text a writer meant to have read. */
 const nearMiss = /\.(?:md|markdown|mdx|mkd|txt|ya?ml|tsv|csv)$/iu
 
+/** Hidden files and backups that editors leave; a name that begins with two dots is no such. */
+const leftByPrograms = /^\.(?!\.)|~$/u
+
 /**
  * Lists a cookbook folder. Hidden files are passed over in silence, as editors leave them; a file
  * that looks meant but would not be read is told.
@@ -104,7 +107,7 @@ class Lister {
     if (found.kind === 'refused') this.#keep(this.texts, folder, found)
     if (found.kind !== 'folder') return []
     const names = (await disk.readdir(path.join(this.#root, folder)))
-      .filter((name) => !name.startsWith('.') && !name.endsWith('~'))
+      .filter((name) => !leftByPrograms.test(name))
       .sort()
     if (names.length <= limits.folderFiles) return names
     this.problems.push(

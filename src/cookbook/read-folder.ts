@@ -8,24 +8,27 @@ import {folderProblem} from './folder-rules.ts'
 import {limits} from './limits.ts'
 import {type ListedFile, type Listing, listFolder} from './list-folder.ts'
 import type {Problem} from './problem.ts'
-import type {CookbookSources, SourceImage, SourceText} from './sources.ts'
+import type {ReadCookbook, SourceImage, SourceText} from './sources.ts'
+
+/** Reads a cookbook folder that must have a recipe in it; see `readFolder`. */
+export async function readCookbook(folder: string): Promise<ReadCookbook> {
+  const read = await readFolder(folder)
+  const hasRecipes = read.sources.texts.some(({path: file}) => file.startsWith('recipes/'))
+  if (hasRecipes || read.problems.some(({severity}) => severity === 'error')) return read
+  throw new EnvironmentFailure(
+    `No recipes in ${folder}: expected Markdown files in ${path.join(folder, 'recipes')}`,
+    'Write the first one with `scalepan new recipe "TITLE"`',
+  )
+}
 
 /**
  * Reads a cookbook folder. What the writer can mend in a file is a problem; a folder or file the
  * system will not hand over is an `EnvironmentFailure` that names all of them.
  * @param folder as the writer typed it, for messages
  */
-export async function readFolder(
-  folder: string,
-): Promise<{sources: CookbookSources; problems: Problem[]}> {
+export async function readFolder(folder: string): Promise<ReadCookbook> {
   const root = await cookbookRoot(folder)
   const listing = await listed(folder, root)
-  if (!listing.texts.some((file) => file.path.startsWith('recipes/')) && !hasError(listing)) {
-    throw new EnvironmentFailure(
-      `No recipes in ${folder}: expected Markdown files in ${path.join(folder, 'recipes')}`,
-      'Write the first one with `scalepan new recipe "TITLE"`',
-    )
-  }
   const reading = new Reading(folder, root, [...listing.problems])
   const texts: SourceText[] = []
   for (const file of listing.texts) texts.push(...(await reading.text(file)))
@@ -35,10 +38,6 @@ export async function readFolder(
   }
   reading.end()
   return {sources: {texts, images}, problems: reading.problems}
-}
-
-function hasError(listing: Listing): boolean {
-  return listing.problems.some((problem) => problem.severity === 'error')
 }
 
 async function cookbookRoot(folder: string): Promise<string> {

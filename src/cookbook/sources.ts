@@ -1,3 +1,5 @@
+import type {Problem} from './problem.ts'
+
 /** One text file of the cookbook folder, read and decoded. */
 export interface SourceText {
   /** Relative to the cookbook folder, with `/`: `recipes/barley-pot.md`. */
@@ -17,4 +19,10 @@ export interface CookbookSources {
 export interface SourceImage {
   readonly path: string
   readonly bytes: Uint8Array
+}
+
+/** A cookbook as it was read, with what reading it found. */
+export interface ReadCookbook {
+  readonly sources: CookbookSources
+  readonly problems: readonly Problem[]
 }

@@ -4,7 +4,7 @@ import path from 'node:path'
 import {describe, expect, test} from 'vitest'
 import {EnvironmentFailure} from '../../src/cookbook/environment-failure.ts'
 import {limits} from '../../src/cookbook/limits.ts'
-import {readFolder} from '../../src/cookbook/read-folder.ts'
+import {readCookbook, readFolder} from '../../src/cookbook/read-folder.ts'
 import {putFiles, temporaryFolder} from '../temporary-folder.ts'
 
 const recipe = {'recipes/pot.md': '---\ntitle: Pot\n---\n'}
@@ -172,7 +172,7 @@ describe('what stops the command', () => {
   })
 
   test('a folder without recipes: what to do next', async () => {
-    await expect(readFolder(temporaryFolder({'cookbook.yaml': ''}))).rejects.toMatchObject({
+    await expect(readCookbook(temporaryFolder({'cookbook.yaml': ''}))).rejects.toMatchObject({
       message: expect.stringContaining('No recipes in'),
       hint: expect.stringContaining('scalepan new recipe'),
     })

@@ -1,0 +1,69 @@
+import {checkCookbook} from './check/check-cookbook.ts'
+import {ruleTexts} from './check/rule-texts.ts'
+import type {Cookbook} from './cookbook/cookbook.ts'
+import type {Problem} from './cookbook/problem.ts'
+import {inReportOrder} from './cookbook/report-order.ts'
+import type {ReadCookbook} from './cookbook/sources.ts'
+import {understandCookbook} from './cookbook/understand.ts'
+import {computeCookbook} from './nutrition/compute-cookbook.ts'
+import type {Computed} from './nutrition/computed.ts'
+import {renderSite} from './site/render-site.ts'
+import type {SiteFile} from './site/site-file.ts'
+
+/** Everything there is to say about a cookbook, before any page is made. */
+export interface Examined {
+  readonly cookbook: Cookbook
+  /** By slug; recipes that could not be computed are not in it. */
+  readonly computed: ReadonlyMap<string, Computed>
+  /** Of every stage, in report order. */
+  readonly problems: readonly Problem[]
+}
+
+export interface Built extends Examined {
+  /** Every file of the site; none while there are errors. */
+  readonly files: readonly SiteFile[]
+}
+
+/** What a build is doing, in the order it does it. */
+export type Stage = 'understanding' | 'computing' | 'checking' | 'rendering'
+
+/**
+ * Understands, computes and checks a cookbook. Pure: the same texts give the same findings.
+ * @param begin is told each stage as it begins
+ */
+export function examine(read: ReadCookbook, begin: (stage: Stage) => void = ignore): Examined {
+  begin('understanding')
+  const understood = understandCookbook(read.sources)
+  begin('computing')
+  const {computed, problems} = computeCookbook(understood.cookbook)
+  begin('checking')
+  const found = checkCookbook(understood.cookbook, computed)
+  return {
+    cookbook: understood.cookbook,
+    computed,
+    problems: inReportOrder([...read.problems, ...understood.problems, ...problems, ...found]),
+  }
+}
+
+/**
+ * The whole way: texts to pages and findings. Pure: the same texts give the same bytes.
+ * @param assets the compiled stylesheet and scripts that pages load
+ */
+export function build(
+  read: ReadCookbook,
+  assets: readonly SiteFile[],
+  begin: (stage: Stage) => void = ignore,
+): Built {
+  const examined = examine(read, begin)
+  if (examined.problems.some(({severity}) => severity === 'error')) return {...examined, files: []}
+  begin('rendering')
+  const files = renderSite({
+    ...examined,
+    rules: ruleTexts,
+    images: read.sources.images,
+    assets,
+  })
+  return {...examined, files}
+}
+
+const ignore = () => undefined

@@ -1,0 +1,86 @@
+import path from 'node:path'
+import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
+import {countText} from '../report/count-text.ts'
+import {jsonReport} from '../report/json-report.ts'
+import {recipeReport} from '../report/recipe-report.ts'
+import type {RecipeReport} from '../report/report.ts'
+import {summary} from '../report/summary.ts'
+import {findingsText, statedCount, verdictsText} from '../report/summary-text.ts'
+import {textMessages} from '../report/text-report.ts'
+import {nearest} from '../units/nearest.ts'
+import {paintFor} from './colour.ts'
+import {type ExaminedFolder, examinedFolder} from './examined-folder.ts'
+import {type ExitCode, exitCodes} from './exit-codes.ts'
+import {print} from './output.ts'
+import type {SharedOptions} from './program.ts'
+
+interface CheckOptions extends SharedOptions {
+  readonly content: string
+  readonly format: 'text' | 'json'
+}
+
+/**
+ * Checks a cookbook and prints what it finds.
+ * @param files report on these only; the whole cookbook is read and computed all the same
+ */
+export async function checkCommand(
+  files: readonly string[],
+  {content, format, color}: CheckOptions,
+): Promise<ExitCode> {
+  const folder = await examinedFolder(content)
+  const isWanted = wantedFiles(files, folder)
+  const messages = folder.messages.filter(({file}) => isWanted(file))
+  if (format === 'json') {
+    for (const text of jsonReport({recipes: recipes(folder, isWanted), messages})) print(text)
+  } else {
+    for (const text of textMessages(messages, paintFor('stdout', color))) print(text)
+    print(closing(folder, messages.length > 0))
+  }
+  return messages.some(({severity}) => severity === 'error')
+    ? exitCodes.errorsFound
+    : exitCodes.fine
+}
+
+function* recipes(
+  {examined, filePath}: ExaminedFolder,
+  isWanted: (file: string) => boolean,
+): Iterable<RecipeReport> {
+  for (const computed of examined.computed.values()) {
+    if (!isWanted(filePath(computed.recipe.path))) continue
+    yield recipeReport(computed, examined.cookbook.settings, filePath)
+  }
+}
+
+function closing({examined}: ExaminedFolder, hasMessages: boolean): string {
+  const counts = summary(examined)
+  const found = `${findingsText(counts)} in ${countText(counts.recipes, 'recipe')}`
+  const figures = `${countText(statedCount(counts), 'stated figure')}: ${verdictsText(counts)}`
+  return `${hasMessages ? '\n' : ''}${found}; ${figures}\n`
+}
+
+/** Which files the report is about; a name that is none of the cookbook's is a slip. */
+function wantedFiles(
+  files: readonly string[],
+  {read, filePath, messages}: ExaminedFolder,
+): (file: string) => boolean {
+  if (files.length === 0) return () => true
+  const known = new Set([
+    ...read.sources.texts.map((source) => filePath(source.path)),
+    ...messages.map(({file}) => file),
+  ])
+  const byFullPath = new Map([...known].map((file) => [path.resolve(file), file] as const))
+  const wanted = new Set(
+    files.map((file) => {
+      const found = byFullPath.get(path.resolve(file))
+      if (found !== undefined) return found
+      const meant = nearest(file, known)
+      throw new EnvironmentFailure(
+        `${file} is no file of the cookbook`,
+        meant === undefined
+          ? 'Files are named from the folder you are in'
+          : `Did you mean ${meant}?`,
+      )
+    }),
+  )
+  return (file) => wanted.has(file)
+}

@@ -1,0 +1,27 @@
+import {type Examined, examine} from '../build.ts'
+import {readCookbook} from '../cookbook/read-folder.ts'
+import type {ReadCookbook} from '../cookbook/sources.ts'
+import {type FilePath, filePathBelow} from '../report/file-path.ts'
+import {message} from '../report/message.ts'
+import type {Message} from '../report/report.ts'
+
+/** A cookbook folder, read and examined, with its findings as the writer's paths name them. */
+export interface ExaminedFolder {
+  readonly read: ReadCookbook
+  readonly examined: Examined
+  readonly messages: readonly Message[]
+  readonly filePath: FilePath
+}
+
+export async function examinedFolder(content: string): Promise<ExaminedFolder> {
+  const read = await readCookbook(content)
+  const examined = examine(read)
+  const filePath = filePathBelow(content)
+  const {address} = examined.cookbook.settings
+  return {
+    read,
+    examined,
+    filePath,
+    messages: examined.problems.map((problem) => message(problem, filePath, address)),
+  }
+}

@@ -1,0 +1,164 @@
+import {Argument, Command, Option} from 'commander'
+import type {ExitCode} from './exit-codes.ts'
+import {version} from './version.ts'
+
+/** Options every command understands, before or after its name. */
+export interface SharedOptions {
+  readonly color: boolean
+}
+
+const contentOption = ['--content <dir>', 'folder of the cookbook', 'content'] as const
+
+/**
+ * Every command with its help. What a command does is loaded when it is called.
+ * @param end takes the exit code of the command that ran
+ */
+export function program(end: (code: ExitCode) => void): Command {
+  const root = new Command('scalepan')
+    .description(
+      'Recomputes every stated figure of a cookbook from its weighed ingredients, and publishes it.',
+    )
+    .version(version(), '-V, --version', 'print the version')
+    .option('--no-color', 'plain text, on a terminal too')
+    .helpOption('-h, --help', 'print this help')
+    .helpCommand('help [command]', 'print the help of a command')
+    .exitOverride()
+    .addHelpText('after', examples(rootExamples) + exitCodeHelp)
+  addBuild(root, end)
+  addCheck(root, end)
+  addExplain(root, end)
+  addNew(root, end)
+  return root
+}
+
+function addBuild(root: Command, end: (code: ExitCode) => void): void {
+  root
+    .command('build')
+    .summary('check the cookbook, then write its site')
+    .description(
+      'Checks the cookbook, then writes its site. An error stops it: nothing is written and the\nlast site stays as it is. Files in the site folder that scalepan did not write are left alone.',
+    )
+    .option(...contentOption)
+    .option('--site <dir>', 'folder the site is written into', 'site')
+    .addHelpText('after', examples(buildExamples))
+    .action(async (options: {content: string; site: string}, command: Command) => {
+      const {buildCommand} = await import('./build-command.ts')
+      end(await buildCommand({...options, ...shared(command)}))
+    })
+}
+
+function addCheck(root: Command, end: (code: ExitCode) => void): void {
+  root
+    .command('check')
+    .summary('check every figure, write nothing')
+    .description('Checks the cookbook and prints what it finds; writes nothing.')
+    .addArgument(new Argument('[files...]', 'report on these files only; all are read'))
+    .option(...contentOption)
+    .addOption(
+      new Option('--format <format>', 'how to print what is found')
+        .choices(['text', 'json'])
+        .default('text'),
+    )
+    .addHelpText('after', examples(checkExamples))
+    .action(
+      async (
+        files: readonly string[],
+        options: {content: string; format: 'text' | 'json'},
+        command: Command,
+      ) => {
+        const {checkCommand} = await import('./check-command.ts')
+        end(await checkCommand(files, {...options, ...shared(command)}))
+      },
+    )
+}
+
+function addExplain(root: Command, end: (code: ExitCode) => void): void {
+  root
+    .command('explain')
+    .summary('show where a recipe’s figures come from')
+    .description(
+      'Shows what each line of a recipe adds, how stated and computed figures compare, and which\nweighing or label costs most certainty.',
+    )
+    .addArgument(new Argument('<recipe>', 'its file, slug or title'))
+    .option(...contentOption)
+    .addOption(
+      new Option('--format <format>', 'how to print it').choices(['text', 'json']).default('text'),
+    )
+    .addHelpText('after', examples(explainExamples))
+    .action(
+      async (
+        recipe: string,
+        options: {content: string; format: 'text' | 'json'},
+        command: Command,
+      ) => {
+        const {explainCommand} = await import('./explain-command.ts')
+        end(await explainCommand(recipe, {...options, ...shared(command)}))
+      },
+    )
+}
+
+function addNew(root: Command, end: (code: ExitCode) => void): void {
+  const parent = root
+    .command('new')
+    .summary('start a cookbook or a recipe')
+    .description('Starts a cookbook or a recipe that passes its checks. Never overwrites a file.')
+    .addHelpText('after', examples(newExamples))
+  parent
+    .command('cookbook')
+    .description('start a cookbook: settings, a label and a recipe')
+    .addArgument(new Argument('<dir>', 'folder to make it in'))
+    .action(async (folder: string) => {
+      const {newCookbook} = await import('./new-cookbook.ts')
+      end(await newCookbook(folder))
+    })
+  parent
+    .command('recipe')
+    .description('start a recipe')
+    .addArgument(new Argument('<title>', 'its title, which also names its file'))
+    .option(...contentOption)
+    .action(async (title: string, options: {content: string}) => {
+      const {newRecipe} = await import('./new-recipe.ts')
+      end(await newRecipe(title, options.content))
+    })
+}
+
+function shared(command: Command): SharedOptions {
+  return {color: command.optsWithGlobals().color !== false}
+}
+
+type Example = readonly [call: string, does: string]
+
+const rootExamples: readonly Example[] = [
+  ['scalepan new cookbook kitchen', 'a cookbook that passes its checks'],
+  ['scalepan check', 'is every stated figure still right?'],
+  ['scalepan explain barley-pot', 'where its figures come from'],
+  ['scalepan build', 'check, then write site/'],
+]
+const buildExamples: readonly Example[] = [
+  ['scalepan build', 'content/ into site/'],
+  ['scalepan build --content book --site public', 'other folders'],
+]
+const checkExamples: readonly Example[] = [
+  ['scalepan check', 'the whole cookbook'],
+  ['scalepan check content/recipes/barley-pot.md', 'findings in one file'],
+  ['scalepan check --format json > report.json', 'figures and findings for a program'],
+]
+const explainExamples: readonly Example[] = [
+  ['scalepan explain barley-pot', 'by slug'],
+  ['scalepan explain content/recipes/barley-pot.md', 'by file'],
+  ['scalepan explain barley-pot --format json', 'lines and budget for a program'],
+]
+const newExamples: readonly Example[] = [
+  ['scalepan new cookbook kitchen', 'makes kitchen/content and kitchen/site'],
+  ['scalepan new recipe "Barley pot with lemon"', 'makes content/recipes/barley-pot-with-lemon.md'],
+]
+
+const exitCodeHelp = `
+Ends with 0 when all is fine, 1 when the checks found errors, 2 when it could not run.
+`
+
+function examples(list: readonly Example[]): string {
+  const width = Math.max(...list.map(([call]) => call.length))
+  const lines = list.map(([call, does]) => `  ${call.padEnd(width)}  ${does}`)
+  return `\nExamples:\n${lines.join('\n')}\n`
+}

@@ -1,0 +1,51 @@
+import type {Judged} from '../check/verdict.ts'
+import type {Settings} from '../cookbook/cookbook.ts'
+import {nutrientUnit, type PublishedNutrient} from '../food/nutrients.ts'
+import {formatFigure} from '../units/format-figure.ts'
+import type {ComparisonReport} from './explanation.ts'
+import {figureReport, withoutNoise} from './figure-report.ts'
+
+/** A verdict with its reason. */
+export function comparisonReport(judged: Judged, settings: Settings): ComparisonReport {
+  const {stated, computed, margins, verdict} = judged
+  return {
+    nutrient: stated.nutrient,
+    stated: withoutNoise(stated.value),
+    statedText: stated.text,
+    computed: figureReport(stated.nutrient, computed),
+    verdict,
+    difference: withoutNoise(margins.difference),
+    agreement: withoutNoise(margins.agreement),
+    ...(Number.isFinite(margins.allowed) && {allowed: withoutNoise(margins.allowed)}),
+    why: why(judged, settings),
+  }
+}
+
+function why({stated, computed, margins, verdict}: Judged, settings: Settings): string {
+  const text = (value: number) => distanceText(stated.nutrient, Math.abs(value))
+  const side = margins.difference < 0 ? 'less' : 'more'
+  const isNone = text(margins.difference) === text(0)
+  const distance = isNone ? 'as computed' : `${text(margins.difference)} ${side} than computed`
+  const agreement = `figures this well known agree up to ${text(margins.agreement)}`
+  const policy = settings.tolerances.has(stated.nutrient)
+    ? 'the tolerance in cookbook.yaml'
+    : `the ${settings.tolerance} tolerance`
+  const allowed = Number.isFinite(margins.allowed)
+    ? `${policy} allows ${text(margins.allowed)}`
+    : `${policy} allows any distance to this side`
+  switch (verdict) {
+    case 'agrees':
+      return `${distance}; ${agreement}`
+    case 'tolerated':
+      return `${distance}; ${agreement}, and ${allowed}`
+    case 'drift':
+      return `${distance}; ${agreement}, and ${allowed}`
+    case 'unknown':
+      return `no figure for ${[...computed.missing].join(', ')}: the dish holds the computed amount or more`
+  }
+}
+
+/** A digit more than figures are shown with: a small distance must not read as none. */
+function distanceText(nutrient: PublishedNutrient, distance: number): string {
+  return formatFigure(distance, nutrientUnit[nutrient], distance < 10 ? 1 : 0)
+}

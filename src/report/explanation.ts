@@ -1,0 +1,70 @@
+import type {Verdict} from '../check/verdict.ts'
+import type {StatedBasis} from '../cookbook/recipe.ts'
+import type {PublishedNutrient} from '../food/nutrients.ts'
+import type {ComputedLine} from '../nutrition/computed.ts'
+import type {Source} from '../units/source.ts'
+import type {FigureReport, FiguresReport, Message, RecipeReport} from './report.ts'
+
+/**
+ * Where a recipe's figures come from, as every format has it: these types are the JSON of
+ * `explain`, which is a recipe's report with its lines and budget.
+ */
+export interface Explanation extends RecipeReport {
+  readonly title: string
+  /** What lines, budget and comparison are per: the basis the page states its figures on. */
+  readonly per: StatedBasis
+  /** Energy, the macros, and whatever else is stated. */
+  readonly figures: FiguresReport
+  /** In writing order. */
+  readonly lines: readonly LineReport[]
+  /** Per nutrient, the sources of uncertainty, most first; shares add up to 1. */
+  readonly budget: Readonly<Partial<Record<PublishedNutrient, readonly BudgetReport[]>>>
+  readonly comparison: readonly ComparisonReport[]
+  /** What the checks found in the recipe's file. */
+  readonly messages: readonly Message[]
+}
+
+export interface LineReport {
+  readonly name: string
+  readonly group?: string
+  /** As written. */
+  readonly amount: string
+  /** Optional and uncounted lines add nothing. */
+  readonly role: ComputedLine['role']
+  /** Id of the food, or slug of the component. */
+  readonly food?: string
+  readonly recipe?: string
+  /** Edible weight in the batch, and its expanded uncertainty. */
+  readonly grams: number
+  readonly gramsUncertainty: number
+  readonly adds: FiguresReport
+  /** Share of the whole figure, 0 to 1; none where the whole is 0. */
+  readonly shares: Readonly<Partial<Record<PublishedNutrient, number>>>
+}
+
+export interface BudgetReport {
+  readonly kind: Source['kind']
+  readonly source: string
+  /** Expanded uncertainty this source alone would give, in the nutrient's unit. */
+  readonly uncertainty: number
+  /** Share of the variance, 0 to 1. */
+  readonly share: number
+}
+
+/** A stated figure beside the computed one; numbers in the nutrient's unit. */
+export interface ComparisonReport {
+  readonly nutrient: PublishedNutrient
+  readonly stated: number
+  /** As written. */
+  readonly statedText: string
+  readonly computed: FigureReport
+  readonly verdict: Verdict
+  /** Stated − computed. */
+  readonly difference: number
+  /** Up to this distance the two agree. */
+  readonly agreement: number
+  /** Up to this distance it is tolerated; absent where any distance to this side is. */
+  readonly allowed?: number
+  /** The verdict's reason, one sentence. */
+  readonly why: string
+}
