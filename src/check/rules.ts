@@ -1,6 +1,8 @@
 import type {CookbookRule, Rule} from './rule.ts'
 import {batchWeight} from './rules/batch-weight.ts'
 import {componentMade} from './rules/component-made.ts'
+import {fatPouredOff} from './rules/fat-poured-off.ts'
+import {measureWeight} from './rules/measure-weight.ts'
 import {missingStated} from './rules/missing-stated.ts'
 import {portionWeight} from './rules/portion-weight.ts'
 import {statedEnergy} from './rules/stated-energy.ts'
@@ -16,6 +18,8 @@ export const recipeRules: readonly Rule[] = [
   portionWeight,
   batchWeight,
   componentMade,
+  fatPouredOff,
+  measureWeight,
 ]
 
 /** Every rule about the cookbook as a whole. */
