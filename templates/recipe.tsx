@@ -3,7 +3,7 @@ import {energyShares} from '../src/nutrition/energy-shares.ts'
 import {captionPath, cardPath, recipePath, relativeHref} from './addresses.ts'
 import type {Part} from './part.ts'
 import {allergenLines} from './parts/allergen-lines.tsx'
-import {authored, imageHref} from './parts/authored.ts'
+import {authored} from './parts/authored.ts'
 import {comparisonBars} from './parts/comparison-bars.ts'
 import {energyBeams} from './parts/energy-beam.ts'
 import {figuresTable, missingFigures} from './parts/figures-table.tsx'
@@ -62,8 +62,8 @@ export function recipePage(site: Site, computed: Computed): Page {
 
 function picture({recipe}: Computed, path: string): Part {
   if (!recipe.image) return undefined
-  const {url, alt} = recipe.image.value
-  return <img class="picture" src={imageHref(url, recipe.path, path)} alt={alt} />
+  const {path: file, alt} = recipe.image.value
+  return <img class="picture" src={relativeHref(path, `images/${file}`)} alt={alt} />
 }
 
 function figuresPart(site: Site, computed: Computed): Part {

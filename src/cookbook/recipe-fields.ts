@@ -5,7 +5,7 @@ import {comparison} from './comparison-fields.ts'
 import {weightReader} from './ingredient-fields.ts'
 import {ingredientsReader} from './ingredients-field.ts'
 import {pan} from './pan-fields.ts'
-import type {Keeps, YieldFactor} from './recipe.ts'
+import type {Keeps, Picture, YieldFactor} from './recipe.ts'
 import {stated} from './stated-fields.ts'
 import {
   list,
@@ -46,7 +46,7 @@ const imageFile = parsedText(
     const isInside =
       path !== '' && !/^\/|\\|^[a-z]+:/i.test(path) && !path.split('/').includes('..')
     return isInside
-      ? parsed(`../images/${path.split('/').map(encodeURIComponent).join('/')}`)
+      ? parsed(path)
       : refused('the name of a picture in images/ such as `barley-pot.jpg`')
   },
   ['barley-pot.jpg'],
@@ -57,7 +57,7 @@ const image = converted(
     file: required(imageFile, 'The picture, below images/', 'which picture is it?'),
     alt: required(text, 'What the picture shows, for who cannot see it', 'what does it show?'),
   }),
-  ({value: {file, alt}}) => ({url: file.value, alt: alt.value}),
+  ({value: {file, alt}}): Picture => ({path: file.value, alt: alt.value}),
 )
 
 const yieldFactorReader: Reader<YieldFactor> = {

@@ -191,7 +191,7 @@ export interface Recipe {
   readonly pan?: Located<Pan>
   readonly keeps?: Keeps
   readonly tags: readonly Located<string>[]
-  readonly image?: Located<{readonly url: string; readonly alt: string}>
+  readonly image?: Located<Picture>
   readonly groups: readonly IngredientGroup[]
   readonly stated?: Stated
   readonly claims: readonly Located<string>[]

@@ -46,7 +46,7 @@ test('Every key of a recipe is read', () => {
     },
     keeps: {fridgeDays: {value: 3}, freezerDays: {value: 90}},
     tags: [{value: 'one pot'}, {value: 'batch cooking'}],
-    image: {value: {url: '../images/barley%20pot.jpg', alt: 'A bowl of barley'}},
+    image: {value: {path: 'barley pot.jpg', alt: 'A bowl of barley'}},
     groups: [{lines: [{name: {value: 'pearl barley'}, anchor: 'pearl-barley'}]}],
     stated: {
       basis: 'serving',
