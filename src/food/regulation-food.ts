@@ -1,0 +1,59 @@
+import {exact, rectangular} from '../units/uncertain.ts'
+import type {RegulationRow} from './core/regulation.ts'
+import {type Figure, figuresOf, known} from './figures.ts'
+import type {Food} from './food.ts'
+import type {LabelRules} from './label-rules.ts'
+import type {Nutrient} from './nutrients.ts'
+
+/** Laws print these factors to 0.1 kcal/g: the step of the energy of 100 g. A 0 is exact. */
+const energyStepKcal = 10
+
+/** The food a law describes: 100 g of one substance and nothing else. */
+export function regulationFood(row: RegulationRow, rules: LabelRules): Food {
+  const {name, also = [], aisle, substance} = row
+  const isPolyol = substance !== 'fibre' && substance !== 'sweet carbohydrate'
+  return {
+    id: `core/${name}`,
+    name,
+    also,
+    aisle,
+    from: ['plant'],
+    state: 'dry',
+    traits: new Set(substance === 'fibre' ? [] : ['sweetener']),
+    contains: new Set(),
+    mayContain: new Set(),
+    allergensKnown: true,
+    refuseRatio: 0,
+    measures: new Map(),
+    per100g: figuresOf((nutrient) =>
+      nutrient === 'energy' ? energyFigure(row, rules) : known(exact(gramsOf(nutrient, row))),
+    ),
+    ...(isPolyol && {polyolGrams: new Map([[substance, 100]])}),
+    ashGrams: 0,
+    provenance: {kind: 'regulation', document: row.document[rules]},
+  }
+}
+
+function energyFigure({name, kcalPerGram}: RegulationRow, rules: LabelRules): Figure {
+  const energyKcal = 100 * kcalPerGram[rules]
+  const width = energyKcal === 0 ? 0 : energyStepKcal
+  return known(
+    rectangular(energyKcal, width, {kind: 'table', subject: `energy of ${name} by regulation`}),
+  )
+}
+
+/** Grams in 100 g. Both laws keep polyols, and the US allulose too, out of sugars. */
+function gramsOf(nutrient: Nutrient, {substance}: RegulationRow): number {
+  switch (nutrient) {
+    case 'carbohydrate':
+      return 100
+    case 'availableCarbohydrate':
+      return substance === 'fibre' ? 0 : 100
+    case 'fibre':
+      return substance === 'fibre' ? 100 : 0
+    case 'polyols':
+      return substance === 'fibre' || substance === 'sweet carbohydrate' ? 0 : 100
+    default:
+      return 0
+  }
+}
