@@ -128,6 +128,7 @@ export function foodIndex(foods: readonly Food[]): FoodIndex {
     own: [],
     lookUp: (name) => foods.find((each) => each.name === name || each.id === name),
     nearest: () => [],
+    isRefused: () => false,
   }
 }
 
@@ -143,5 +144,6 @@ export function cookbook(
     plans: [],
     pages: [],
     images: new Set(),
+    refusedRecipes: new Set(),
   }
 }
