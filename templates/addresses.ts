@@ -17,23 +17,23 @@ export const planPath = (slug: string) => `plans/${slug}/index.html`
 export const textPagePath = (slug: string) => `pages/${slug}/index.html`
 export const scriptPath = (name: string) => `assets/${name}.js`
 
-/**
- * The way from one file of the site to another, so that the folder also opens from a disk.
- * @param to a path in the site, with or without `#anchor`
- */
-export function relativeHref(from: string, to: string): string {
-  const [path = '', anchor] = to.split('#')
-  const fragment = anchor === undefined ? '' : `#${anchor}`
-  if (path === from && fragment !== '') return fragment
+/** The way from one file of the site to another, so that the folder also opens from a disk. */
+export function relativeHref(from: string, to: string, anchor?: string): string {
+  const fragment = anchor === undefined ? '' : `#${encodeURIComponent(anchor)}`
+  if (to === from && fragment !== '') return fragment
   const fromFolders = from.split('/').slice(0, -1)
-  const toSteps = path.split('/')
+  const toSteps = to.split('/')
   let shared = 0
   while (shared < fromFolders.length && fromFolders[shared] === toSteps[shared]) shared++
   const up = '../'.repeat(fromFolders.length - shared)
-  return `${up}${toSteps.slice(shared).map(encodeURIComponent).join('/')}${fragment}`
+  return `${up}${encodedSteps(toSteps.slice(shared))}${fragment}`
 }
 
 /** The address on the web, with the folder standing for its index.html. */
 export function absoluteHref(address: string, path: string): string {
-  return new URL(path.replace(/(^|\/)index\.html$/, '$1'), address).href
+  return new URL(encodedSteps(path.replace(/(^|\/)index\.html$/, '$1').split('/')), address).href
+}
+
+function encodedSteps(steps: readonly string[]): string {
+  return steps.map(encodeURIComponent).join('/')
 }

@@ -103,7 +103,7 @@ function openProblem({ruleId, file, reason, note, severity}: Problem): Part {
     <li class={severity}>
       {reason}.{note === undefined ? undefined : ` ${note}`}{' '}
       <span class="note">
-        {file}, <a href={relativeHref(figuresPath, `${rulesPath}#${ruleId}`)}>{ruleId}</a>
+        {file}, <a href={relativeHref(figuresPath, rulesPath, ruleId)}>{ruleId}</a>
       </span>
     </li>
   )

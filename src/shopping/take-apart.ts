@@ -1,4 +1,5 @@
 import type {Food} from '../food/food.ts'
+import {batchesUsed} from '../nutrition/batches-used.ts'
 import type {Computed, ComputedLine} from '../nutrition/computed.ts'
 
 /** What one whole batch of a recipe is made from, components taken apart. */
@@ -51,7 +52,7 @@ export function takeApart(recipes: Iterable<Computed>): ReadonlyMap<Computed, Pa
       return {foods: [{food: ingredient.food, grams: purchasedGrams, ...optional}], components: []}
     }
     const component = ingredient.computed
-    const batches = grams.value / (component.batchGrams ?? component.mixedGrams).value
+    const batches = batchesUsed(line, component)
     const inner = partOf(component)
     return {
       foods: inner.foods.map((need) => ({...need, ...optional, grams: need.grams * batches})),

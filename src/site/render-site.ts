@@ -56,7 +56,8 @@ export function renderSite(input: SiteInput): readonly SiteFile[] {
   return files.toSorted((left, right) => (left.path < right.path ? -1 : 1))
 }
 
-function siteOf({cookbook, computed, problems, rules}: SiteInput): Site {
+/** What every template sees, from what the stages before give. */
+export function siteOf({cookbook, computed, problems, rules}: SiteInput): Site {
   const bySlug = new Map([...computed].sort(([left], [right]) => (left < right ? -1 : 1)))
   return {
     cookbook,

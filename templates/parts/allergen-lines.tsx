@@ -13,7 +13,7 @@ export function allergenLines({words, cookbook}: Site, computed: Computed): Part
   const text = words.allergens
   const declared = words.declaredAllergens(contains, rules)
   return (
-    <section aria-labelledby="part-allergens">
+    <section aria-labelledby="part-allergens" class="whole">
       <h2 id="part-allergens">{words.recipe.allergens}</h2>
       {declared.length > 0 ? (
         <p>

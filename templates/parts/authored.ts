@@ -1,5 +1,6 @@
 import type {Element, ElementContent, Root, RootContent} from 'hast'
 import {visit} from 'unist-util-visit'
+import {linkTarget} from '../../src/cookbook/link-target.ts'
 import {planPath, recipePath, relativeHref, textPagePath} from '../addresses.ts'
 
 /**
@@ -38,18 +39,19 @@ function picture(node: Element, source: string, page: string): ElementContent {
   return {...node, properties: {...node.properties, src: to, loading: 'lazy'}}
 }
 
-const safeSchemes: ReadonlySet<string> = new Set(['http:', 'https:', 'mailto:'])
-
-/** Stands for the cookbook folder while a link is resolved; `.invalid` is reserved (RFC 2606). */
-const folder = 'https://cookbook.invalid/'
-
 /** Where a link of the writer's leads from a page; undefined where it must lead nowhere. */
 export function pageHref(written: string, source: string, page: string): string | undefined {
-  if (written.startsWith('#')) return written
-  if (!URL.canParse(written, folder + source)) return undefined
-  const url = new URL(written, folder + source)
-  if (!url.href.startsWith(folder)) return safeSchemes.has(url.protocol) ? url.href : undefined
-  return relativeHref(page, pageOf(decoded(url.pathname)) + url.hash)
+  const target = linkTarget(written, source)
+  switch (target.kind) {
+    case 'anchor':
+      return written
+    case 'address':
+      return target.href
+    case 'file':
+      return relativeHref(page, pageOf(target.path), target.anchor)
+    case 'refused':
+      return undefined
+  }
 }
 
 /** Where a picture of the cookbook stands for a page; undefined when it is no picture of its own. */
@@ -60,19 +62,8 @@ export function imageHref(written: string, source: string, page: string): string
 
 /** Path of a picture in the site, which is its path in the cookbook folder. */
 export function imagePath(written: string, source: string): string | undefined {
-  if (!URL.canParse(written, folder + source)) return undefined
-  const url = new URL(written, folder + source)
-  const path = decoded(url.pathname)
-  return url.href.startsWith(folder) && path.startsWith('images/') ? path : undefined
-}
-
-function decoded(pathname: string): string {
-  try {
-    return decodeURIComponent(pathname.slice(1))
-  } catch {
-    // A lone `%` is no escape; the writer meant the sign itself.
-    return pathname.slice(1)
-  }
+  const target = linkTarget(written, source)
+  return target.kind === 'file' && target.path.startsWith('images/') ? target.path : undefined
 }
 
 /** The page a Markdown file of the cookbook becomes; anything else keeps its path. */

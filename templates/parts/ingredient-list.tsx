@@ -1,11 +1,10 @@
 import type {Computed, ComputedLine} from '../../src/nutrition/computed.ts'
-import {formatFigure, roundedText} from '../../src/units/format-figure.ts'
 import {recipePath, relativeHref} from '../addresses.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import {alternativeNotes} from './alternative.tsx'
 import {kitchenMeasure, lineWeight} from './amount-text.ts'
-import {minutesText} from './time-text.ts'
+import {lineNotes} from './line-notes.ts'
 
 /** The ingredients as a weigher's ledger: the weight left of the rule, the food right of it. */
 export function ingredientList(site: Site, computed: Computed, path: string): Part[] {
@@ -43,36 +42,4 @@ function ingredient(site: Site, computed: Computed, entry: ComputedLine, path: s
 function ingredientName({line, ingredient}: ComputedLine, path: string): Part {
   if (ingredient.kind === 'food') return line.name.value
   return <a href={relativeHref(path, recipePath(ingredient.recipe.slug))}>{line.name.value}</a>
-}
-
-/** What happens to a line besides being put in, in words. */
-function lineNotes({words}: Site, {line, role, grams, ingredient}: ComputedLine): string[] {
-  const text = words.recipe
-  const notes: string[] = []
-  const {eaten, pouredOff} = line
-  if (ingredient.kind === 'component') {
-    const {batchGrams, mixedGrams} = ingredient.computed
-    const share = grams.value / (batchGrams ?? mixedGrams).value
-    notes.push(text.ofBatch(`${roundedText(share * 100, 0)} %`))
-  }
-  if (line.isBought) notes.push(text.bought(formatFigure(grams.value, 'g')))
-  if (eaten) notes.push(withReason(text.eaten(eaten.amount.value.text), eaten.because?.value))
-  if (pouredOff) {
-    const what =
-      pouredOff.kind === 'weighed'
-        ? text.pouredOff(pouredOff.amount.value.text, pouredOff.what)
-        : text.pouredOffLike(pouredOff.cooked.value)
-    notes.push(withReason(what, pouredOff.because?.value))
-  }
-  if (line.simmeredMinutes) {
-    notes.push(text.simmered(minutesText(line.simmeredMinutes.value, words)))
-  }
-  if (line.trimmed) notes.push(text.trimmed(line.trimmed.value.text))
-  if (role === 'uncounted') notes.push(text.uncounted(line.uncounted?.because.value ?? ''))
-  if (role === 'optional') notes.push(text.optional)
-  return notes
-
-  function withReason(note: string, because: string | undefined): string {
-    return because === undefined ? note : text.because(note, because)
-  }
 }

@@ -26,7 +26,7 @@ export function keeping({words}: Site, {recipe}: Computed): Part {
   const {roomDays, fridgeDays, freezerDays} = recipe.keeps ?? {}
   if (!roomDays && !fridgeDays && !freezerDays) return undefined
   return (
-    <section aria-labelledby="part-keeping">
+    <section aria-labelledby="part-keeping" class="whole">
       <h2 id="part-keeping">{words.recipe.keeping}</h2>
       {pairs([
         [words.recipe.room, roomDays && daysText(roomDays.value, words)],

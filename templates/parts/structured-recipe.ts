@@ -6,7 +6,6 @@ import {formatFigure, roundedText} from '../../src/units/format-figure.ts'
 import {absoluteHref, recipePath} from '../addresses.ts'
 import type {Site} from '../site.ts'
 import {kitchenMeasure, lineWeight} from './amount-text.ts'
-import {imagePath} from './authored.ts'
 import {portionGrams} from './headline.tsx'
 import {jsonScript} from './json-script.ts'
 import {publishedOn} from './published-figures.ts'
@@ -22,7 +21,7 @@ export function recipeData(site: Site, computed: Computed): Readonly<Record<stri
   const {recipe} = computed
   const {settings} = site.cookbook
   const {address, language} = settings
-  const image = recipe.image && imagePath(recipe.image.value.url, recipe.path)
+  const image = recipe.image && `images/${recipe.image.value.path}`
   return dropEmpty({
     '@context': 'https://schema.org',
     '@type': 'Recipe',
@@ -36,7 +35,6 @@ export function recipeData(site: Site, computed: Computed): Readonly<Record<stri
     ...durations(computed),
     recipeIngredient: computed.lines.map((line) => ingredientText(line)),
     recipeInstructions: instructions(computed),
-    suitableForDiet: diets(computed),
     nutrition: nutrition(site, computed),
   })
 }
@@ -69,21 +67,6 @@ function instructions({recipe}: Computed): readonly Record<string, unknown>[] | 
 
 function isText({kind}: {readonly kind: string}): boolean {
   return kind === 'text'
-}
-
-/** schema.org RestrictedDiet, only where the writer says the dish suits it. */
-const dietNames: ReadonlyMap<string, string> = new Map([
-  ['vegan', 'VeganDiet'],
-  ['vegetarian', 'VegetarianDiet'],
-  ['gluten free', 'GlutenFreeDiet'],
-  ['halal', 'HalalDiet'],
-  ['kosher', 'KosherDiet'],
-  ['low lactose', 'LowLactoseDiet'],
-])
-
-function diets({recipe}: Computed): readonly string[] | undefined {
-  const named = recipe.suits.flatMap(({value}) => dietNames.get(value.toLowerCase()) ?? [])
-  return named.length > 0 ? named.map((name) => `https://schema.org/${name}`) : undefined
 }
 
 /** schema.org's property for a nutrient, with the word or unit its text form takes. */

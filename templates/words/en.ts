@@ -2,6 +2,7 @@ import type {Verdict} from '../../src/check/verdict.ts'
 import type {ToleranceName} from '../../src/cookbook/cookbook.ts'
 import type {Severity} from '../../src/cookbook/problem.ts'
 import {allergenName, declaredAllergens} from '../../src/food/allergens.ts'
+import type {CookingMethod} from '../../src/food/cooking-methods.ts'
 import type {Basis} from '../../src/food/figures.ts'
 import type {Aisle} from '../../src/food/food.ts'
 import type {PublishedNutrient} from '../../src/food/nutrients.ts'
@@ -186,6 +187,7 @@ export const en = {
     eaten: (amount: string) => `${amount} of it is eaten`,
     pouredOff: (amount: string, what: 'fat' | 'liquid') => `${amount} of ${what} poured off`,
     pouredOffLike: (cooked: string) => `fat poured off until it is ${cooked}`,
+    cooked: (method: CookingMethod) => `${method}: part of it is lost`,
     trimmed: (amount: string) => `${amount} cut off and thrown away`,
     because: (text: string, because: string) => `${text} (${because})`,
     simmered: (time: string) => `cooks for ${time}, so part of its alcohol is gone`,

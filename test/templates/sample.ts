@@ -7,9 +7,11 @@ import {type Figure, figuresOf, known, unknown} from '../../src/food/figures.ts'
 import type {Food} from '../../src/food/food.ts'
 import type {Nutrient} from '../../src/food/nutrients.ts'
 import {computeCookbook} from '../../src/nutrition/compute-cookbook.ts'
-import type {SiteInput} from '../../src/site/render-site.ts'
+import type {Computed} from '../../src/nutrition/computed.ts'
+import {type SiteInput, siteOf} from '../../src/site/render-site.ts'
 import type {Amount, Measured, WeightAmount} from '../../src/units/amount.ts'
 import {rectangular} from '../../src/units/uncertain.ts'
+import type {Site} from '../../templates/site.ts'
 
 /**
  * A cookbook typed in by hand, small enough to recompute on paper: two components, two dishes that
@@ -395,4 +397,24 @@ export function siteInput(change: Partial<Settings> = {}, more: Partial<Cookbook
     images: [],
     assets: [{path: 'assets/site.css', content: ''}],
   }
+}
+
+/** What a template sees of the sample. */
+export function sampleSite(change: Partial<Settings> = {}, more: Partial<Cookbook> = {}): Site {
+  return siteOf(siteInput(change, more))
+}
+
+/** The sample with one more recipe, and that recipe computed. */
+export function siteWith(
+  one: Recipe,
+  change: Partial<Settings> = {},
+): {readonly site: Site; readonly computed: Computed} {
+  const site = sampleSite(change, {recipes: new Map([...cookbook.recipes, [one.slug, one]])})
+  return {site, computed: computedOf(site, one.slug)}
+}
+
+export function computedOf(site: Site, slug: string): Computed {
+  const computed = site.computed.get(slug)
+  if (computed === undefined) throw new Error(`${slug} was not computed`)
+  return computed
 }
