@@ -1,8 +1,9 @@
 import {nearest} from '../units/nearest.ts'
 import type {Kitchen} from '../units/parse-amount.ts'
 import {asciiSlug, uniqueAnchor} from './ascii-slug.ts'
-import {conditionKeys, lineReader, type WrittenLine} from './ingredient-fields.ts'
 import {limits} from './limits.ts'
+import {lineFields} from './line-fields.ts'
+import {lineReader, type WrittenLine} from './line-reader.ts'
 import type {Located} from './problem.ts'
 import type {IngredientGroup, IngredientLine} from './recipe.ts'
 import {type OpenEntry, openMapping} from './yaml/collection-readers.ts'
@@ -50,6 +51,11 @@ function lineOrGroup(kitchen: Kitchen): Reader<Written> {
     read: (node, reading) => (isGroup(node) ? group : line).read(node, reading),
   }
 }
+
+/** Keys that tell a line with conditions from a group of lines; they are the same in any kitchen. */
+const conditionKeys: ReadonlySet<string> = new Set(
+  Object.keys(lineFields({cups: 'metric', measures: new Set()})),
+)
 
 /** A mapping without an amount is a group, unless its keys show that the amount was forgotten. */
 function isGroup(node: YamlNode): node is YamlMapping {

@@ -1,11 +1,11 @@
 import type {Kitchen} from '../units/parse-amount.ts'
 import {parseDays, parseMinutes} from '../units/parse-duration.ts'
 import {parsed, refused} from '../units/parsed.ts'
+import {weightReader} from './amount-readers.ts'
 import {comparison} from './comparison-fields.ts'
-import {weightReader} from './ingredient-fields.ts'
 import {ingredientsReader} from './ingredients-field.ts'
 import {pan} from './pan-fields.ts'
-import type {Keeps, Picture, YieldFactor} from './recipe.ts'
+import type {Keeps, Picture} from './recipe.ts'
 import {stated} from './stated-fields.ts'
 import {
   list,
@@ -16,8 +16,9 @@ import {
   type Values,
 } from './yaml/collection-readers.ts'
 import {converted} from './yaml/converted.ts'
-import {type Reader, refuse} from './yaml/reader.ts'
+import type {Reader} from './yaml/reader.ts'
 import {parsedText, text, wholeNumber} from './yaml/text-readers.ts'
+import {yieldFactor} from './yield-factor-field.ts'
 
 /** More servings than any kitchen gives from one batch. */
 const mostServings = 10_000
@@ -60,22 +61,6 @@ const image = converted(
   ({value: {file, alt}}): Picture => ({path: file.value, alt: alt.value}),
 )
 
-const yieldFactorReader: Reader<YieldFactor> = {
-  expected: 'a number such as `0.73`, or a cooked food such as `chicken breast, skinless, grilled`',
-  schema: {type: ['number', 'string'], examples: ['0.73', 'chicken breast, skinless, grilled']},
-  read(node, reading) {
-    const read = text.read(node, reading)
-    if (!read) return undefined
-    const {value, place} = read
-    const ratio = Number(value)
-    if (Number.isNaN(ratio)) return {value: {kind: 'like', cooked: value}, place}
-    if (!Number.isFinite(ratio) || ratio <= 0)
-      return refuse(node, yieldFactorReader.expected, reading)
-    const decimals = /\.(\d+)$/.exec(value)?.[1]?.length ?? 0
-    return {value: {kind: 'ratio', ratio, increment: 10 ** -decimals}, place}
-  },
-}
-
 const accepted = converted(openMapping('rule ids with a reason each', text), ({value}) =>
   value.map(({key, value: because}) => ({ruleId: key, because})),
 )
@@ -89,7 +74,7 @@ function recipeFields(kitchen: Kitchen) {
     serves: optional(wholeNumber({from: 1, to: mostServings}), 'How many portions the batch gives'),
     yield: optional(weight, 'Weight of the finished batch'),
     'yield factor': optional(
-      yieldFactorReader,
+      yieldFactor,
       'Finished weight ÷ weight of the ingredients, where the batch was not weighed: a number, or a cooked food that shows it',
     ),
     'left behind': optional(weight, 'What stays in the pot and bowl, weighed: nobody eats it'),

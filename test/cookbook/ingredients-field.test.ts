@@ -66,6 +66,28 @@ describe('A line is a name with its amount', () => {
   })
 })
 
+test('What leaves the dish is weighed, or told by the cooked food', () => {
+  const {lines, problems} = readLines(`  beef mince: { amount: 500 g, poured off: 45 g }
+  kidney beans: { amount: 500 g, poured off: { amount: 300 g, what: liquid } }
+  bacon: { amount: 80 g, poured off: { like: "bacon, fried" }, because: the table shows it }
+  pork belly: { amount: 1 kg, trimmed: 120 g }
+  red wine: { amount: 200 g, cooked: flamed }`)
+  expect(problems).toEqual([])
+  expect(lines[0]?.pouredOff).toMatchObject({
+    kind: 'weighed',
+    what: 'fat',
+    amount: {value: {text: '45 g'}},
+  })
+  expect(lines[1]?.pouredOff).toMatchObject({kind: 'weighed', what: 'liquid'})
+  expect(lines[2]?.pouredOff).toMatchObject({
+    kind: 'like',
+    cooked: {value: 'bacon, fried'},
+    because: {value: 'the table shows it'},
+  })
+  expect(lines[3]?.trimmed?.value.grams.value).toBe(120)
+  expect(lines[4]?.cooked?.value).toBe('flamed')
+})
+
 describe('A mapping without an amount is a group', () => {
   test('with its title; lines before, between and after stand for themselves', () => {
     const {head, problems} = readLines(`  salt: 5 g
@@ -239,6 +261,26 @@ test.each([
     '  relish: { amount: 9 g, poured of: 1 g }',
     'Unknown key `poured of` in `relish`, expected `poured off`',
     'poured of',
+  ],
+  [
+    '  mince: { amount: 500 g, poured off: { what: fat } }',
+    '`poured off` in `mince` has to say one thing, expected an `amount` or `like`',
+    '{ what: fat }',
+  ],
+  [
+    '  mince: { amount: 500 g, poured off: { amount: 9 g, like: x } }',
+    '`poured off` in `mince` has to say one thing, expected an `amount` or `like`',
+    '{ amount: 9 g, like: x }',
+  ],
+  [
+    '  belly: { amount: 1 kg, trimmed: 1200 g }',
+    '`belly` in `ingredients` has a part of `1200 g`, expected at most its `1 kg`',
+    '1200 g',
+  ],
+  [
+    '  relish: { amount: 9 g, instead: { sauce: { amount: 9 g, recipe: a, food: b } } }',
+    '`sauce` in `instead` names a recipe and a food, expected one of them',
+    'b',
   ],
   [
     '  For the top: {}',

@@ -239,6 +239,35 @@ test.each([
   expect(places).toEqual([place])
 })
 
+describe('A batch that was not weighed', () => {
+  const component = 'title: x\nserves: 2\ningredients: { barley: 180 g }'
+
+  test.each([
+    ['0.73', {kind: 'ratio', ratio: 0.73, increment: 0.01}],
+    ['2', {kind: 'ratio', ratio: 2, increment: 1}],
+    [
+      'chicken breast, skinless, grilled',
+      {kind: 'like', cooked: 'chicken breast, skinless, grilled'},
+    ],
+  ])('is told by its yield factor %s', (factor, expected) => {
+    const {head} = readHead(`${component}\nyield factor: ${factor}`)
+    expect(head?.yieldFactor?.value).toEqual(expected)
+  })
+
+  test.each(['0', '-1', '0,73', '73 %', '1e3', '.inf', '0.7-0.8', '500'])(
+    'is not told by %s',
+    (factor) => {
+      const {problems, places} = readHead(`${component}\nyield factor: ${factor}`)
+      expect(problems).toHaveLength(1)
+      expect(places).toEqual([factor])
+    },
+  )
+
+  test('and what stays in the pot is weighed', () => {
+    expect(readHead(`${component}\nleft behind: 30 g`).head?.leftBehind?.value.text).toBe('30 g')
+  })
+})
+
 describe('Tins', () => {
   test.each([
     ['{ square: 20 cm }', {shape: 'square', acrossMillimetres: 200, text: '20 cm'}],
