@@ -1,6 +1,6 @@
 import type {Food} from './food.ts'
 import {nameKey} from './name-key.ts'
-import {nearestNames} from './nearest-names.ts'
+import {nearestSpelled, type SpelledName, spelled} from './nearest-names.ts'
 import type {PublishedFoods} from './published-foods.ts'
 
 /** Every food a cookbook can name. */
@@ -37,6 +37,7 @@ export function foodIndex(own: OwnFoods, published: PublishedFoods): FoodIndex {
   }
   const refused = new Set(own.refused.map(nameKey))
   const names = [...own.foods.flatMap(({name, also}) => [name, ...also]), ...published.names]
+  let spelledNames: readonly SpelledName[] | undefined
   const lookUp = (name: string): Food | undefined => {
     const key = nameKey(name)
     // A table's food of the same name is not what the writer meant.
@@ -46,8 +47,10 @@ export function foodIndex(own: OwnFoods, published: PublishedFoods): FoodIndex {
     lookUp,
     isRefused: (name) => refused.has(nameKey(name)),
     nearest(name, most) {
+      spelledNames ??= names.map(spelled)
       const seen = new Set<Food>()
-      const distinct = nearestNames(name, names, most * namesPerFood).filter((candidate) => {
+      const near = nearestSpelled(name, spelledNames, most * namesPerFood)
+      const distinct = near.filter((candidate) => {
         const food = lookUp(candidate)
         return food !== undefined && !seen.has(food) && seen.add(food)
       })

@@ -38,6 +38,7 @@ test('Nothing is offered for a word that is like no other', () => {
   expect(nearestNames('saffron', names, 3)).toEqual([])
   expect(nearestNames('', names, 3)).toEqual([])
   expect(nearestNames('???', names, 3)).toEqual([])
+  expect(nearestNames('plain flour '.repeat(1000), names, 3)).toEqual([])
 })
 
 test('The list is no longer than asked for', () => {
