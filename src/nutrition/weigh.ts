@@ -2,6 +2,7 @@ import type {Located} from '../cookbook/problem.ts'
 import type {Food} from '../food/food.ts'
 import type {Amount, CountAmount, VolumeAmount, WeightAmount} from '../units/amount.ts'
 import {rectangular, type Source, type Uncertain} from '../units/uncertain.ts'
+import {millilitresPerUnit} from '../units/units.ts'
 
 /**
  * How far one counted piece, or one filled measure, lies from the table's gram weight: full width
@@ -12,11 +13,8 @@ const countSpreadRatio = 0.2
 const volumeSpreadRatio = 0.1
 
 /** Millilitres of the US customary measures that the food table's gram weights refer to. */
-const tableMeasureMillilitres: Readonly<Record<string, number>> = {
-  cup: 236.5882365,
-  tbsp: 14.78676478125,
-  tsp: 4.92892159375,
-}
+const {cup, tbsp, tsp} = millilitresPerUnit.us
+const tableMeasureMillilitres: Readonly<Record<string, number>> = {cup, tbsp, tsp}
 
 /**
  * A weight as read on a scale: anywhere within the scale's resolution, or within the finer digit
