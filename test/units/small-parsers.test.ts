@@ -17,6 +17,9 @@ test.each([
 test.each([
   ['3 days', 3],
   ['3 months', 90],
+  ['1 month', 30],
+  ['1 week', 7],
+  ['1 day', 1],
   ['2 weeks', 14],
   ['12 h', 0.5],
 ])('%s is %d days', (text, days) => {

@@ -3,6 +3,7 @@ import remarkFrontmatter from 'remark-frontmatter'
 import remarkParse from 'remark-parse'
 import {unified} from 'unified'
 import {expect, test} from 'vitest'
+import {parseYaml} from '../../../src/cookbook/yaml/parse-yaml.ts'
 import {
   frontMatter,
   wholeFile,
@@ -34,6 +35,14 @@ test.each([
   expect(text.slice(place?.start.offset, place?.end.offset)).toBe('four')
   expect(source?.yaml).not.toContain('---')
   expect(source?.yaml).not.toContain('Stir')
+})
+
+test('Lone carriage returns end lines of YAML as they do in Markdown', () => {
+  const {source} = frontMatterOf('---\rtitle: Pot\rserves: four\r---\r')
+  const node = source && parseYaml(source, () => undefined)
+  const [title, serves] = node?.kind === 'mapping' ? node.entries : []
+  expect([title?.key.value, title?.value]).toMatchObject(['title', {text: 'Pot'}])
+  expect(serves?.value.place.start).toEqual({line: 3, column: 9, offset: 23})
 })
 
 test('Letters beyond the basic plane count as the editors of the trade count them, in UTF-16', () => {
