@@ -1,0 +1,27 @@
+import type {TextRange} from './match-at.ts'
+
+/**
+ * Where a sentence ends: a full stop and the like before a capital, a digit or the end, a line
+ * ending. The point of `10 min. more` and the one inside `1.5 cm` end nothing.
+ */
+const sentenceEnd = /[.!?][)"”’]?(?=\s+[\p{Lu}\d(“"]|\s*$)|\n/gu
+
+/** The sentences of a passage, in order, without the blanks between them. */
+export function sentencesOf(text: string): readonly TextRange[] {
+  const sentences: TextRange[] = []
+  let from = 0
+  const close = (to: number): void => {
+    const lead = text.slice(from, to).search(/\S/)
+    if (lead >= 0) sentences.push({from: from + lead, to})
+    from = to
+  }
+  for (const end of text.matchAll(sentenceEnd)) close(end.index + end[0].length)
+  close(text.length)
+  return sentences
+}
+
+/** The sentence that holds a character; the whole text where none does. */
+export function sentenceAround(text: string, index: number): TextRange {
+  const within = sentencesOf(text).find(({from, to}) => from <= index && index < to)
+  return within ?? {from: 0, to: text.length}
+}
