@@ -20,6 +20,16 @@ export const computingRules = {
     summary: 'A component used by weight has a yield.',
     why: 'How much of it 100 g are can only be told when the finished batch was weighed.',
   },
+  'yield-factor-known': {
+    severity: 'error',
+    summary: 'A yield factor is a number, or one that is published for the food.',
+    why: 'A guess at what cooking takes away would change every figure per 100 g.',
+  },
+  'retention-once': {
+    severity: 'error',
+    summary: 'Losses in cooking are taken off raw figures, once.',
+    why: 'The figures of a cooked food have the losses in them already.',
+  },
   'component-loop': {
     severity: 'error',
     summary: 'No recipe contains itself, not even by way of others.',

@@ -13,8 +13,8 @@ import {buildSummary} from './build-summary.ts'
 import {paintFor} from './colour.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {print, tell} from './output.ts'
-import type {SharedOptions} from './program.ts'
 import {Progress} from './progress.ts'
+import type {SharedOptions} from './shared-options.ts'
 
 interface BuildOptions extends SharedOptions {
   readonly content: string

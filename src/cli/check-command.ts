@@ -12,7 +12,7 @@ import {paintFor} from './colour.ts'
 import {type ExaminedFolder, examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {print} from './output.ts'
-import type {SharedOptions} from './program.ts'
+import type {SharedOptions} from './shared-options.ts'
 
 interface CheckOptions extends SharedOptions {
   readonly content: string

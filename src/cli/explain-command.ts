@@ -9,7 +9,7 @@ import {paintFor} from './colour.ts'
 import {type ExaminedFolder, examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {print, tell} from './output.ts'
-import type {SharedOptions} from './program.ts'
+import type {SharedOptions} from './shared-options.ts'
 
 interface ExplainOptions extends SharedOptions {
   readonly content: string

@@ -11,7 +11,10 @@ export async function newCookbook(folder: string): Promise<ExitCode> {
     {path: 'cookbook.yaml', text: settings},
     {path: 'foods.yaml', text: foods},
   ]
-  const texts = [...others, {...recipe, text: withStated(recipe, others)}]
+  const {text, problems} = withStated(recipe, others)
+  if (problems.length > 0)
+    throw new Error(`The starting recipe does not pass: ${problems[0]?.reason}`)
+  const texts = [...others, {path: recipe.path, text}]
   createFiles(
     folder,
     new Map([

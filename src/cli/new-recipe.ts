@@ -2,18 +2,30 @@ import path from 'node:path'
 import {asciiSlug} from '../cookbook/ascii-slug.ts'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {readFolder} from '../cookbook/read-folder.ts'
+import {filePathBelow} from '../report/file-path.ts'
+import {message} from '../report/message.ts'
 import {printable} from '../report/printable.ts'
+import {textMessages} from '../report/text-report.ts'
+import {paintFor} from './colour.ts'
 import {createFiles} from './create-files.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
-import {print} from './output.ts'
+import {print, tell} from './output.ts'
+import type {SharedOptions} from './shared-options.ts'
 import {statedPlace, withStated} from './with-stated.ts'
 import {yamlText} from './yaml-text.ts'
 
 /** Longer titles are sentences, and do not fit into a file name. */
 const longestTitle = 80
 
+interface NewRecipeOptions extends SharedOptions {
+  readonly content: string
+}
+
 /** Starts a recipe in a cookbook that is there. */
-export async function newRecipe(written: string, content: string): Promise<ExitCode> {
+export async function newRecipe(
+  written: string,
+  {content, color}: NewRecipeOptions,
+): Promise<ExitCode> {
   const title = written.trim()
   if (title === '' || title.length > longestTitle || printable(title) !== title) {
     throw new EnvironmentFailure(
@@ -22,10 +34,14 @@ export async function newRecipe(written: string, content: string): Promise<ExitC
   }
   const {sources} = await readFolder(content)
   const file = `recipes/${slugFor(title)}.md`
-  const text = withStated({path: file, text: startOfRecipe(title)}, sources.texts)
+  const {text, problems} = withStated({path: file, text: startOfRecipe(title)}, sources.texts)
   createFiles(content, new Map([[file, text]]))
   const named = path.join(content, file)
-  print(`Wrote ${named}. It passes its checks as it is; put your own ingredients in, then:
+  const filePath = filePathBelow(content)
+  const messages = problems.map((problem) => message(problem, filePath))
+  for (const line of textMessages(messages, paintFor('stderr', color))) tell(line)
+  const state = problems.length === 0 ? 'It passes its checks as it is' : 'Mend what is said above'
+  print(`Wrote ${named}. ${state}; put your own ingredients in, then:
 
   scalepan check ${named}
   scalepan build

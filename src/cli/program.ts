@@ -1,11 +1,7 @@
 import {Argument, Command, Option} from 'commander'
 import type {ExitCode} from './exit-codes.ts'
+import type {SharedOptions} from './shared-options.ts'
 import {version} from './version.ts'
-
-/** Options every command understands, before or after its name. */
-export interface SharedOptions {
-  readonly color: boolean
-}
 
 const contentOption = ['--content <dir>', 'folder of the cookbook', 'content'] as const
 
@@ -116,9 +112,9 @@ function addNew(root: Command, end: (code: ExitCode) => void): void {
     .description('start a recipe')
     .addArgument(new Argument('<title>', 'its title, which also names its file'))
     .option(...contentOption)
-    .action(async (title: string, options: {content: string}) => {
+    .action(async (title: string, options: {content: string}, command: Command) => {
       const {newRecipe} = await import('./new-recipe.ts')
-      end(await newRecipe(title, options.content))
+      end(await newRecipe(title, {...options, ...shared(command)}))
     })
 }
 

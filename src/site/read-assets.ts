@@ -1,3 +1,5 @@
+/** I/O: the compiled stylesheet and scripts of this package. */
+
 import {readFile} from 'node:fs/promises'
 import {createRequire} from 'node:module'
 import type {SiteFile} from './site-file.ts'

@@ -1,7 +1,8 @@
 /**
- * Names inside `.scalepan/`, the one folder of the site that is not published: the manifest of
- * what the last build wrote, and a change of the site on its way. The state of a change is the
- * name of its folder, so that one rename moves it on and no moment lies between two states.
+ * For the I/O of the site folder: names inside `.scalepan/`, the one folder in it that is not
+ * published. It holds the manifest of what the last build wrote, and a change of the site on its
+ * way. The state of a change is the name of its folder, so that one rename moves it on and no
+ * moment lies between two states.
  */
 
 import {randomUUID} from 'node:crypto'

@@ -1,0 +1,4 @@
+/** Options every command understands, before or after its name. */
+export interface SharedOptions {
+  readonly color: boolean
+}
