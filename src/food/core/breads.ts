@@ -61,11 +61,11 @@ export const breads = `
 18402 | shortcrust pastry | short crust pastry; pie crust; pie pastry | plant | raw |  | wheat |  |  |  | 19.7 469 5.7 30.8 7.674 - 0 42.3 3.4 0.15 0 1.5 482 59 9 2.57 0 | Pie crust, standard-type, prepared from recipe, unbaked
 18336 | shortcrust pastry, baked | baked shortcrust pastry; pie crust, baked | plant | cooked |  | wheat |  |  |  | 9.8 527 6.4 34.6 8.622 - 0 47.5 1.7 0.17 - 1.7 542 67 10 2.89 - | Pie crust, standard-type, prepared from recipe, baked
 18338 | filo pastry | filo; phyllo; phyllo pastry | plant | raw |  | wheat | sheet 19 |  |  | 32.6 299 7.1 6 1.47 - 0 52.6 1.9 0.18 0 1.6 483 74 11 3.21 0 | Phyllo dough
-18237 | choux pastry, baked | choux bun, unfilled; profiterole shell | plant; egg | cooked |  | wheat; egg; milk | each 66 |  |  | 40.5 360 9 25.9 5.599 - 171 22.8 0.8 0.25 0 1.8 483 97 36 2.02 1.4 | Cream puff shell, prepared from recipe
+18237 | choux pastry, baked | choux bun, unfilled; profiterole shell | plant; egg; dairy | cooked |  | wheat; egg; milk | each 66 |  |  | 40.5 360 9 25.9 5.599 - 171 22.8 0.8 0.25 0 1.8 483 97 36 2.02 1.4 | Cream puff shell, prepared from recipe
 18368 | wonton wrappers | wonton wrapper; egg roll wrappers | plant; egg | raw |  | wheat; egg | each 8 |  |  | 28.8 291 9.8 1.5 0.263 - 9 57.9 1.8 - 0 1.9 572 82 47 3.36 - | Wonton wrappers (includes egg roll wrappers)
 18173 | graham crackers | graham biscuits | plant; honey | ready |  | wheat | each 14; cup 84 |  | 3.9 8.8 4 | 3.39 430 6.69 10.6 1.633 0.055 0 77.66 3.4 24.85 0 1.66 459 170 77 3.78 0 | Cookies, graham crackers, plain or honey (includes cinnamon)
 18175 | sponge fingers | ladyfingers; savoiardi | plant; egg | ready |  | wheat; egg | each 11 |  |  | 19.5 365 10.6 9.1 3.069 - 221 59.7 1 25.39 0 1.1 147 113 47 3.58 0.6 | Cookies, ladyfingers, with lemon juice and rind
 18172 | ginger biscuits | ginger snaps; gingersnaps | plant | ready |  | wheat | each 7 |  | 4 8.8 4 | 5.3 416 5.6 9.8 2.451 - 0 76.9 2.2 19.92 0 2.4 501 346 77 6.4 0 | Cookies, gingersnaps
-18192 | shortbread biscuits | shortbread | plant; egg | ready |  | wheat; egg; milk | each 11.8 |  | 4.1 8.8 4.1 | 3.6 514 5.37 26.22 8.105 0.714 0 63.78 1.3 21.65 0 1.04 353 88 13 2.98 0 | Cookies, shortbread, commercially prepared, plain
+18192 | shortbread biscuits | shortbread | plant; egg; dairy | ready |  | wheat; egg; milk | each 11.8 |  | 4.1 8.8 4.1 | 3.6 514 5.37 26.22 8.105 0.714 0 63.78 1.3 21.65 0 1.04 353 88 13 2.98 0 | Cookies, shortbread, commercially prepared, plain
 28351 | marie biscuits | marie biscuit | plant; dairy | ready |  | wheat; milk | each 5.6 |  |  | 9.79 406 7.05 10.58 5.291 0 0 70.54 3.5 21.16 0 2.03 370 307 0 0 0 | Cookies, Marie biscuit
 `
