@@ -77,7 +77,7 @@ export function mapping<F extends Fields>(expected: string, fields: F): Reader<V
     read(node, reading) {
       if (node.kind !== 'mapping') return refuse(node, expected, reading)
       if (isEmpty(node) && needed.length === 0) return refuse(node, expected, reading)
-      const values = readFields(node, fields, reading)
+      const values = readFields(node, {fields, needed}, reading)
       // The object was built key by key from the fields the type is made of.
       return values && {value: values as Values<F>, place: node.place}
     },
@@ -86,7 +86,7 @@ export function mapping<F extends Fields>(expected: string, fields: F): Reader<V
 
 function readFields(
   node: YamlMapping,
-  fields: Fields,
+  {fields, needed}: {readonly fields: Fields; readonly needed: readonly string[]},
   reading: Reading,
 ): Readonly<Record<string, Located<unknown>>> | undefined {
   const values: Record<string, Located<unknown>> = {}
@@ -99,15 +99,14 @@ function readFields(
     const read = field.reader.read(value, within(reading, key.value))
     if (read) values[key.value] = read
   }
-  let isComplete = true
-  for (const [name, field] of Object.entries(fields)) {
-    if (field.kind !== 'required' || Object.hasOwn(values, name)) continue
-    isComplete = false
-    if (!node.entries.some(({key}) => key.value === name)) {
-      reportMissing(name, field.missing, {place: beginningOf(node), reading})
-    }
+  const absent = needed.filter((name) => !Object.hasOwn(values, name))
+  for (const name of absent) {
+    const field = fields[name]
+    const isWritten = node.entries.some(({key}) => key.value === name)
+    if (isWritten || field?.kind !== 'required') continue
+    reportMissing(name, field.missing, {place: beginningOf(node), reading})
   }
-  return isComplete ? values : undefined
+  return absent.length === 0 ? values : undefined
 }
 
 /** Says that a key is not there, with the question it would answer. */
