@@ -28,7 +28,6 @@ export function cardPage(site: Site, computed: Computed): Page {
     kind: 'card-page',
     main: (
       <>
-        <h1 class="off-card">{words.card.title(recipe.title.value)}</h1>
         <div class="off-card">{sizeChoice(site)}</div>
         <p class="off-card">
           {words.card.print}{' '}
@@ -69,11 +68,11 @@ function front(site: Site, computed: Computed): Part {
   )
   return (
     <section class="side" aria-label={words.card.front}>
-      <h2>{computed.recipe.title.value}</h2>
+      <h1>{computed.recipe.title.value}</h1>
       <p class="facts">{facts(site, computed).join(' · ')}</p>
       {computed.recipe.groups.map(({title, lines}) => (
         <>
-          {title ? <h3>{title.value}</h3> : undefined}
+          {title ? <h2>{title.value}</h2> : undefined}
           <ul class="ledger">
             {computed.lines
               .filter(({line}) => lines.includes(line))
@@ -135,7 +134,7 @@ function back(site: Site, computed: Computed, path: string): Part {
   ].filter((text) => text !== undefined)
   return (
     <section class="side" aria-label={words.card.back}>
-      <h2>{recipe.title.value}</h2>
+      <h2 class="title">{recipe.title.value}</h2>
       {address
         ? qrCode(absoluteHref(address, recipePath(recipe.slug)), words.card.scan)
         : undefined}

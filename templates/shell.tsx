@@ -86,7 +86,7 @@ function body(site: Site, page: Shell): Element {
   const {words} = site
   return h(
     'body',
-    {className: page.kind === undefined ? [] : [page.kind]},
+    {className: page.kind === undefined ? undefined : [page.kind]},
     <a class="skip" href="#main">
       {words.nav.skip}
     </a>,

@@ -350,6 +350,7 @@ export const cookbook: Cookbook = {
   foods: {
     lookUp: (name) => foods.find((one) => one.name === name),
     nearest: () => [],
+    isRefused: () => false,
     own: foods.filter(({provenance}) => provenance.kind === 'label'),
   },
   recipes: new Map([pot, stock, classic].map((one) => [one.slug, one])),
