@@ -15,7 +15,7 @@ export const markdownLimits = {
   nesting: 20,
   /** Signs that open a quote or a list, in all lines together. */
   containers: 5_000,
-  /** Signs of emphasis, links and pictures in one paragraph. */
+  /** Signs of emphasis and links in one paragraph; a picture counts as ten. */
   inlineSigns: 300,
 } as const
 
@@ -105,8 +105,15 @@ function lineSigns(line: string): LineSigns {
   const blankColumns = signs.replace(/[^ \t]/g, '').replaceAll('\t', '    ').length
   return {
     containers,
-    nesting: containers + Math.floor(blankColumns / 4),
+    // One blank behind each sign is no indentation.
+    nesting: containers + Math.floor(Math.max(0, blankColumns - containers) / 4),
     beginsBlock: bullet.test(line),
-    inlineSigns: line.slice(signs.length).match(/[*_[]/g)?.length ?? 0,
+    inlineSigns: inlineSigns(line.slice(signs.length)),
   }
+}
+
+/** The words of a picture are parsed once more for each picture around it: it counts as ten. */
+function inlineSigns(content: string): number {
+  const signs = content.match(/!?\[|[*_]/g) ?? []
+  return signs.reduce((count, sign) => count + (sign === '![' ? 10 : 1), 0)
 }

@@ -19,7 +19,8 @@ export interface Range {
 export function textStretches(value: string, text: string, range: Range): readonly Stretch[] {
   const isAsWritten =
     range.end - range.start === value.length && text.startsWith(value, range.start)
-  return isAsWritten ? [{index: 0, ...range}] : aligned(value, text, range, escapeAt)
+  if (isAsWritten) return [{index: 0, ...range}]
+  return new Alignment(value, text, range).goThrough(escapeAt)
 }
 
 /** The same for code between backticks, where nothing stands for anything but itself. */
@@ -27,69 +28,29 @@ export function inlineCodeStretches(value: string, text: string, range: Range): 
   const ticks = lengthAt(/`+/y, text, range.start)
   const [start, end] = [range.start + ticks, range.end - ticks]
   const hasPadding = /^[ \r\n]/.test(text[start] ?? '') && /[ \r\n]/.test(text[end - 1] ?? '')
-  const padding = hasPadding && /[^ \r\n]/.test(text.slice(start, end)) ? 1 : 0
-  return aligned(value, text, {start: start + padding, end}, noEscape)
+  const isPadded = hasPadding && /[^ \r\n]/.test(text.slice(start, end))
+  const padding = isPadded ? lengthAt(/ |\r\n?|\n/y, text, start) : 0
+  const alignment = new Alignment(value, text, {start: start + padding, end})
+  if (isPadded && text[start] !== ' ') alignment.beginLine()
+  return alignment.goThrough(noEscape)
 }
 
 /** The same for a block of code, fenced or indented. */
 export function codeBlockStretches(value: string, text: string, range: Range): readonly Stretch[] {
   const fenceLine = lengthAt(/(?:`{3}|~{3})[^\r\n]*(?:\r\n?|\n)/y, text, range.start)
-  const start = lineContent({value, index: 0}, {text, offset: range.start + fenceLine, ...range})
-  return aligned(value, text, {start, end: range.end}, noEscape)
+  const alignment = new Alignment(value, text, {start: range.start + fenceLine, end: range.end})
+  alignment.beginLine()
+  return alignment.goThrough(noEscape)
 }
+
+/** A hard line break: the end of its line, with the blanks or the backslash that make it hard. */
+export function lineBreakStretches(_: string, text: string, {start}: Range): readonly Stretch[] {
+  return [{index: 0, start, end: start + lengthAt(/[ \t]*\\?(?:\r\n?|\n)/y, text, start)}]
+}
+
+type EscapeAt = typeof escapeAt
 
 const noEscape = (): undefined => undefined
-
-type EscapeAt = (value: string, index: number, text: string, offset: number) => Escape | undefined
-
-function aligned(
-  value: string,
-  text: string,
-  {start, end}: Range,
-  escaped: EscapeAt,
-): readonly Stretch[] {
-  const stretches: Draft[] = []
-  let offset = start
-  for (let index = 0; index < value.length; ) {
-    // Blanks at the end of a line are not part of its text.
-    if (value[index] === '\n') offset += lengthAt(/[ \t]*(?=[\r\n])/y, text, offset)
-    const isNewLine = value[index] === '\n' && /[\r\n]/.test(text[offset] ?? '')
-    const found = escaped(value, index, text, offset) ?? plainAt(text, offset)
-    const range = {start: Math.min(found.start, end), end: Math.min(found.end, end)}
-    append(stretches, {index, ...range}, found.length)
-    index += found.length
-    offset = isNewLine ? lineContent({value, index}, {text, offset: range.end, end}) : range.end
-  }
-  return stretches
-}
-
-/** A character that stands for itself; a line ending may be two. */
-function plainAt(text: string, offset: number): Escape {
-  return {length: 1, start: offset, end: offset + (text.startsWith('\r\n', offset) ? 2 : 1)}
-}
-
-/**
- * Where the content of a line begins behind the signs of the quotes and lists it stands in. A `>`
- * that is indented too far to quote is content, and so is the indentation of code: as much as the
- * value begins with.
- */
-function lineContent(
-  {value, index}: {readonly value: string; readonly index: number},
-  {text, offset, end}: {readonly text: string; readonly offset: number; readonly end: number},
-): number {
-  const signsEnd = Math.min(end, offset + lengthAt(/[ \t>]*/y, text, offset))
-  if (isEscapedBlankOrQuote(text, signsEnd)) return signsEnd
-  const kept = lengthAt(/[ \t>]*/y, value, index)
-  const start = signsEnd - kept
-  const isKept = start >= offset && text.startsWith(value.slice(index, index + kept), start)
-  return isKept ? start : signsEnd
-}
-
-/** Length of what a sticky expression matches at an offset; 0 where it does not. */
-function lengthAt(sticky: RegExp, text: string, offset: number): number {
-  sticky.lastIndex = offset
-  return sticky.exec(text)?.[0].length ?? 0
-}
 
 /** A stretch that may still grow. */
 interface Draft {
@@ -98,12 +59,82 @@ interface Draft {
   end: number
 }
 
-function append(stretches: Draft[], next: Draft, length: number): void {
-  const last = stretches.at(-1)
-  const isOneToOne = next.end - next.start === length
-  if (isOneToOne && last?.end === next.start && last.end - last.start === next.index - last.index) {
-    last.end = next.end
-  } else {
-    stretches.push(next)
+/** Goes through a text and its place in the file side by side. */
+class Alignment {
+  readonly #value: string
+  readonly #text: string
+  readonly #end: number
+  readonly #stretches: Draft[] = []
+  #index = 0
+  #offset: number
+
+  constructor(value: string, text: string, {start, end}: Range) {
+    this.#value = value
+    this.#text = text
+    this.#offset = start
+    this.#end = end
   }
+
+  goThrough(escaped: EscapeAt): readonly Stretch[] {
+    while (this.#index < this.#value.length) {
+      if (this.#value[this.#index] === '\n' && this.#endLine()) continue
+      const plain = {length: 1, start: this.#offset, end: this.#offset + 1}
+      this.#take(escaped(this.#value, this.#index, this.#text, this.#offset) ?? plain)
+    }
+    return this.#stretches
+  }
+
+  /**
+   * Steps over the signs of the quotes and lists that the line at hand stands in. A `>` that is
+   * indented too far to quote is content, and so is the indentation of code: as much as the value
+   * begins with.
+   */
+  beginLine(): void {
+    const first = this.#offset
+    const signsEnd = Math.min(this.#end, first + lengthAt(/[ \t>]*/y, this.#text, first))
+    this.#offset = signsEnd
+    if (isEscapedBlankOrQuote(this.#text, signsEnd)) return
+    const kept = lengthAt(/[ \t>]*/y, this.#value, this.#index)
+    let same = 0
+    while (
+      same < kept &&
+      signsEnd - same > first &&
+      this.#value[this.#index + kept - 1 - same] === this.#text[signsEnd - 1 - same]
+    ) {
+      same++
+    }
+    this.#offset = signsEnd - same
+    // What is left of a tab, once the columns of a list are taken from it, became blanks.
+    if (same < kept && this.#offset > first) {
+      this.#take({length: kept - same, start: this.#offset - 1, end: this.#offset})
+    }
+  }
+
+  /** @returns whether a line of the file ends here, but for blanks */
+  #endLine(): boolean {
+    const blanks = lengthAt(/[ \t]*(?=[\r\n])/y, this.#text, this.#offset)
+    const start = this.#offset + blanks
+    const length = lengthAt(/\r\n?|\n/y, this.#text, start)
+    if (length === 0) return false
+    this.#take({length: 1, start, end: start + length})
+    this.beginLine()
+    return true
+  }
+
+  #take({length, ...range}: Escape): void {
+    const start = Math.min(range.start, this.#end)
+    const end = Math.min(range.end, this.#end)
+    const last = this.#stretches.at(-1)
+    const isNext = last?.end === start && last.end - last.start === this.#index - last.index
+    if (last && isNext && end - start === length) last.end = end
+    else this.#stretches.push({index: this.#index, start, end})
+    this.#index += length
+    this.#offset = end
+  }
+}
+
+/** Length of what a sticky expression matches at an offset; 0 where it does not. */
+function lengthAt(sticky: RegExp, text: string, offset: number): number {
+  sticky.lastIndex = offset
+  return sticky.exec(text)?.[0].length ?? 0
 }

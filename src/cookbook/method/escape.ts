@@ -30,10 +30,21 @@ export function escapeAt(
   // What looks like a reference and is none was left as it stands.
   if (written === undefined || (value[index] === '&' && !ampersand.test(written))) return undefined
   const end = start + written.length
-  const second = value[index + 1] ?? ''
   const isPair = /^[\uD800-\uDBFF]$/.test(value[index] ?? '')
-  const isTwo = isPair || (secondOfTwo.has(second) && text[end] !== second)
-  return {length: isTwo ? 2 : 1, start, end}
+  return {length: isPair || hasSecond(value, index, text, end) ? 2 : 1, start, end}
+}
+
+/** Whether the second of two characters is the reference's, and not one that follows it. */
+function hasSecond(value: string, index: number, text: string, end: number): boolean {
+  const second = value[index + 1] ?? ''
+  if (!secondOfTwo.has(second)) return false
+  return countFrom(value, index + 1, second) > countFrom(text, end, second)
+}
+
+function countFrom(text: string, start: number, character: string): number {
+  let end = start
+  while (text[end] === character) end++
+  return end - start
 }
 
 const blankOrQuote = /\\>|&(?:gt|GT|Tab|#0*(?:9|32|62)|#[xX]0*(?:9|20|3[eE]));/y

@@ -1,7 +1,13 @@
 import type {Position} from 'unist'
 import {lineStartsOf} from '../points.ts'
 import type {Passage, Stretch} from '../recipe.ts'
-import {codeBlockStretches, inlineCodeStretches, type Range, textStretches} from './alignment.ts'
+import {
+  codeBlockStretches,
+  inlineCodeStretches,
+  lineBreakStretches,
+  type Range,
+  textStretches,
+} from './alignment.ts'
 
 type Align = (value: string, text: string, range: Range) => readonly Stretch[]
 
@@ -41,7 +47,7 @@ export class PassageBuilder {
   }
 
   addLineBreak(position: Position | undefined): void {
-    this.#add({value: '\n', position}, (_, __, range) => [{index: 0, ...range}], '\n')
+    this.#add({value: '\n', position}, lineBreakStretches, '\n')
   }
 
   #add({value, position}: Words, align: Align, lineEnding: string): void {
