@@ -9,7 +9,7 @@ export const dairy = `
 01106 | goat milk | goat's milk | dairy | ready | liquid | milk | cup 244 |  | 4.27 8.79 3.87 | 87.03 69 3.56 4.14 2.667 - 11 4.45 0 4.45 0 0.82 50 204 134 0.05 1.3 | Milk, goat, fluid, with added vitamin D
 01109 | sheep milk | sheep's milk; ewe's milk | dairy | ready | liquid | milk | cup 245 |  | 4.27 8.79 3.87 | 80.7 108 5.98 7 4.603 - 27 5.36 0 - - 0.96 44 137 193 0.1 - | Milk, sheep, fluid
 01212 | whole milk powder | dried whole milk; full-fat milk powder | dairy | dry |  | milk | cup 128 |  | 4.27 8.79 3.87 | 2.47 496 26.32 26.71 16.742 - 97 38.42 0 38.42 0 6.08 371 1330 912 0.47 0.5 | Milk, dry, whole, without added vitamin D
-01091 | skimmed milk powder | dried skimmed milk; nonfat dry milk; skim milk powder; milk powder | dairy | dry |  | milk | cup 120; tbsp 4.6 |  | 4.27 8.79 3.87 | 3.16 362 36.16 0.77 0.499 - 20 51.98 0 51.98 0 7.93 535 1794 1257 0.32 0 | Milk, dry, nonfat, regular, without added vitamin A and vitamin D
+01091 | skimmed milk powder | dried skimmed milk; nonfat dry milk; skim milk powder; milk powder | dairy | dry |  | milk | cup 120 |  | 4.27 8.79 3.87 | 3.16 362 36.16 0.77 0.499 - 20 51.98 0 51.98 0 7.93 535 1794 1257 0.32 0 | Milk, dry, nonfat, regular, without added vitamin A and vitamin D
 01094 | buttermilk powder | dried buttermilk | dairy | dry |  | milk | cup 120; tbsp 6.5 |  | 4.27 8.79 3.87 | 2.97 387 34.3 5.78 3.598 - 69 49 0 49 0 7.95 517 1592 1184 0.3 0.5 | Milk, buttermilk, dried
 01115 | whey powder, sweet | sweet whey powder | dairy | dry |  | milk | cup 145; tbsp 7.5 |  | 4.27 8.79 3.87 | 3.19 353 12.93 1.07 0.684 - 6 74.46 0 74.46 0 8.35 1079 2080 796 0.88 0 | Whey, sweet, dried
 01114 | whey, sweet | liquid whey | dairy | ready | liquid | milk | cup 246 |  | 4.27 8.79 3.87 | 93.12 27 0.85 0.36 0.23 - 2 5.14 0 5.14 0 0.53 54 161 47 0.06 - | Whey, sweet, fluid
@@ -79,7 +79,6 @@ export const dairy = `
 01020 | fontina | fontina cheese | dairy | ready |  | milk | cup 108 |  | 4.27 8.79 3.87 | 37.92 389 25.6 31.14 19.196 - 116 1.55 0 1.55 0 3.79 800 64 550 0.23 0.6 | Cheese, fontina
 01030 | munster cheese | muenster; muenster cheese | dairy | ready |  | milk | cup 113 |  | 4.27 8.79 3.87 | 41.77 368 23.41 30.04 19.113 - 96 1.12 0 1.12 0 3.66 628 134 717 0.41 0.6 | Cheese, muenster
 01024 | limburger | limburger cheese | dairy | ready |  | milk | cup 134 |  | 4.27 8.79 3.87 | 48.42 327 20.05 27.25 16.746 - 90 0.49 0 0.49 0 3.79 800 128 497 0.13 0.5 | Cheese, limburger
-01034 | port salut | port de salut | dairy | ready |  | milk | cup 113 |  | 4.27 8.79 3.87 | 45.45 352 23.78 28.2 16.691 - 123 0.57 0 0.57 0 2 534 136 650 0.43 0.5 | Cheese, port de salut
 01041 | tilsit | tilsiter | dairy | ready |  | milk |  |  | 4.27 8.79 3.87 | 42.86 340 24.41 25.98 16.775 - 102 1.88 0 - 0 4.87 753 65 700 0.23 - | Cheese, tilsit
 01228 | queso fresco | fresh white cheese | dairy | ready |  | milk | cup 122 |  |  | 51.42 299 18.09 23.82 12.94 0.834 69 2.98 0 2.32 0 3.68 751 129 566 0.2 2.7 | Cheese, fresh, queso fresco
 01267 | cotija | cotija cheese | dairy | ready |  | milk | tsp 2.5 |  |  | 38 366 20 30 17.5 0 100 3.97 0 0 0 8.03 1400 125 800 0 0.5 | Cheese, mexican, queso cotija

@@ -146,7 +146,7 @@ export const meat = `
 07072 | salami, dry | salami; hard salami | pork; beef | ready | cured |  | slice 9.8 |  | 4.27 9.02 3.87 | 41.19 378 21.07 31.65 11.418 0.48 108 0.72 0 0.26 0 5.37 1756 363 24 1.36 0.9 | Salami, dry or hard, pork, beef
 07057 | pepperoni |  | pork; beef | ready | cured |  |  |  | 4.27 9.02 3.87 | 28.55 504 19.25 46.28 17.708 1.527 97 1.18 0 0 0 4.74 1582 274 19 1.33 1.3 | Pepperoni, beef and pork, sliced
 07050 | mortadella |  | pork; beef | ready | cured |  | slice 15 |  | 4.27 9.02 3.87 | 52.3 311 16.37 25.39 9.51 - 56 3.05 0 0 0 2.89 1246 163 18 1.4 1 | Mortadella, beef, pork
-07005 | black pudding | blood sausage | pork | ready |  |  |  |  | 4.27 9.02 3.87 | 47.3 379 14.6 34.5 13.4 - 120 1.29 0 1.29 0 2.31 680 38 6 6.4 1.3 | Blood sausage
+07005 | blood sausage |  | pork | ready |  |  |  |  | 4.27 9.02 3.87 | 47.3 379 14.6 34.5 13.4 - 120 1.29 0 1.29 0 2.31 680 38 6 6.4 1.3 | Blood sausage
 07041 | liver sausage | liverwurst | pork | ready | offal |  | slice 18 |  | 4.27 9.02 3.87 | 52.1 326 14.1 28.5 10.6 - 158 2.2 0 - - 3.1 860 170 26 6.4 - | Liver sausage, liverwurst, pork
 07053 | chicken liver pâté | chicken liver pate | poultry | canned | offal |  | tbsp 13 |  | 4.27 9.02 3.87 | 65.64 201 13.45 13.1 4 - 391 6.55 0 0 0 1.26 386 95 10 9.19 0 | Pate, chicken liver, canned
 07043 | roast beef slices | deli roast beef; sliced roast beef | beef | ready | cured |  | slice 9.3 |  | 4.27 9.02 3.87 | 73.72 115 18.62 3.69 1.318 0.148 51 0.64 0 0.29 0 3.33 853 647 5 2.05 0 | Roast beef, deli style, prepackaged, sliced
