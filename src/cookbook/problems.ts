@@ -78,6 +78,14 @@ export const readingRules = {
     summary: 'Pictures come from the images folder of the cookbook.',
     why: 'The site loads nothing from elsewhere, so that it opens from a disk and tells nobody who reads it.',
   },
+  'picture-present': {
+    summary: 'Every picture that a text shows is in the images folder.',
+    why: 'A page with a hole where the picture should be looks broken to everybody but the writer.',
+  },
+  'page-present': {
+    summary: 'A link to a recipe, plan or page leads to a file of the cookbook.',
+    why: 'A link that leads nowhere is found by a reader, at the stove.',
+  },
   'image-alternative': {
     severity: 'warning',
     summary: 'Every picture has words that stand in for it.',

@@ -1,9 +1,7 @@
 import type {Plan} from './cookbook.ts'
-import {readMarkdownFile} from './markdown-file.ts'
-import {safeBody} from './method.ts'
 import type {Problem} from './problem.ts'
-import {reportInto} from './problems.ts'
-import {slugOf} from './slug.ts'
+import {readText} from './read-text.ts'
+import type {Method} from './recipe.ts'
 import type {SourceText} from './sources.ts'
 import {mapping, openMapping, optional, required} from './yaml/collection-readers.ts'
 import {number, text} from './yaml/text-readers.ts'
@@ -22,22 +20,19 @@ export const planReader = mapping('the keys of a plan', {
 /** Reads a plan; one that cannot be understood is left out. */
 export function readPlan(source: SourceText): {
   readonly plan?: Plan
+  readonly written?: Method
   readonly problems: readonly Problem[]
 } {
-  const problems: Problem[] = []
-  const report = reportInto(problems, source.path)
-  const slug = slugOf(source.path, 'plans', report)
-  const file = readMarkdownFile(source, planReader, report)
-  if (!file || slug === undefined) return {problems}
-  const {title, summary, servings} = file.values
-  const body = safeBody(file.root, {source: {path: source.path, text: file.text}, report})
+  const {text: read, problems} = readText(source, 'plans', planReader)
+  if (!read) return {problems}
+  const {slug, written, values} = read
   const plan: Plan = {
     slug,
     path: source.path,
-    title,
-    ...(summary && {summary}),
-    servings: servings.value.map(({key, value}) => ({recipe: key, servings: value.value})),
-    body: body.body,
+    title: values.title,
+    ...(values.summary && {summary: values.summary}),
+    servings: values.servings.value.map(({key, value}) => ({recipe: key, servings: value.value})),
+    body: written.body,
   }
-  return {plan, problems}
+  return {plan, written, problems}
 }

@@ -1,9 +1,7 @@
 import type {TextPage} from './cookbook.ts'
-import {readMarkdownFile} from './markdown-file.ts'
-import {safeBody} from './method.ts'
 import type {Problem} from './problem.ts'
-import {reportInto} from './problems.ts'
-import {slugOf} from './slug.ts'
+import {readText} from './read-text.ts'
+import type {Method} from './recipe.ts'
 import type {SourceText} from './sources.ts'
 import {mapping, required} from './yaml/collection-readers.ts'
 import {text} from './yaml/text-readers.ts'
@@ -16,13 +14,12 @@ export const textPageReader = mapping('the keys of a page', {
 /** Reads an ordinary page; one that cannot be understood is left out. */
 export function readTextPage(source: SourceText): {
   readonly page?: TextPage
+  readonly written?: Method
   readonly problems: readonly Problem[]
 } {
-  const problems: Problem[] = []
-  const report = reportInto(problems, source.path)
-  const slug = slugOf(source.path, 'pages', report)
-  const file = readMarkdownFile(source, textPageReader, report)
-  if (!file || slug === undefined) return {problems}
-  const {body} = safeBody(file.root, {source: {path: source.path, text: file.text}, report})
-  return {page: {slug, path: source.path, title: file.values.title, body}, problems}
+  const {text: read, problems} = readText(source, 'pages', textPageReader)
+  if (!read) return {problems}
+  const {slug, written, values} = read
+  const page: TextPage = {slug, path: source.path, title: values.title, body: written.body}
+  return {page, written, problems}
 }

@@ -5,6 +5,7 @@ import {weightReader} from './amount-readers.ts'
 import {comparison} from './comparison-fields.ts'
 import {ingredientsReader} from './ingredients-field.ts'
 import {pan} from './pan-fields.ts'
+import type {Located} from './problem.ts'
 import type {Keeps, Picture} from './recipe.ts'
 import {stated} from './stated-fields.ts'
 import {
@@ -58,7 +59,10 @@ const image = converted(
     file: required(imageFile, 'The picture, below images/', 'which picture is it?'),
     alt: required(text, 'What the picture shows, for who cannot see it', 'what does it show?'),
   }),
-  ({value: {file, alt}}): Picture => ({path: file.value, alt: alt.value}),
+  ({value: {file, alt}}): Located<Picture> => ({
+    value: {path: file.value, alt: alt.value},
+    place: file.place,
+  }),
 )
 
 const accepted = converted(openMapping('rule ids with a reason each', text), ({value}) =>

@@ -28,7 +28,7 @@ export function recipeHead(file: MarkdownFile<RecipeValues>, report: Report): Re
     ...(pan && {pan}),
     ...(keeps && {keeps: keeps.value}),
     tags: tags?.value ?? [],
-    ...(image && {image}),
+    ...(image && {image: image.value}),
     groups: values.ingredients.value,
     ...(stated && {stated: statedOn(stated.value.basis ?? 'serving', stated.value)}),
     claims: claims?.value ?? [],

@@ -1,8 +1,9 @@
-import {foodIndex} from '../food/food-index.ts'
+import {type FoodIndex, foodIndex} from '../food/food-index.ts'
 import {nearestNames} from '../food/nearest-names.ts'
 import {publishedFoods} from '../food/published-foods.ts'
 import type {Kitchen} from '../units/parse-amount.ts'
 import type {Cookbook, Plan, Settings, TextPage} from './cookbook.ts'
+import {type Leads, missingFiles} from './missing-files.ts'
 import {readOwnFoods} from './own-foods.ts'
 import type {Problem} from './problem.ts'
 import {readPlan} from './read-plan.ts'
@@ -10,7 +11,7 @@ import {readRecipe} from './read-recipe.ts'
 import {readSettings} from './read-settings.ts'
 import {readTable} from './read-table.ts'
 import {readTextPage} from './read-text-page.ts'
-import type {Recipe} from './recipe.ts'
+import type {Method, Recipe} from './recipe.ts'
 import {recipeReader} from './recipe-fields.ts'
 import type {CookbookSources, SourceText} from './sources.ts'
 
@@ -19,61 +20,103 @@ const mostSuggestions = 3
 
 /**
  * Understands every file of a cookbook. One that cannot be understood is left out, with a problem
- * that says why; nothing is looked up yet.
+ * that says why; names of foods and components are not looked up yet.
  */
 export function understandCookbook({texts, images}: CookbookSources): {
   readonly cookbook: Cookbook
   readonly problems: readonly Problem[]
 } {
-  const problems: Problem[] = []
-  const told = <T extends {readonly problems: readonly Problem[]}>(read: T): T => {
-    for (const problem of read.problems) problems.push(problem)
-    return read
-  }
-  const {settings} = told(readSettings(texts.find(({path}) => path === 'cookbook.yaml')))
-  const foods = understandFoods(texts, settings, told)
-  const reader = recipeReader(kitchenOf(settings, foods.own))
-  const recipes = new Map<string, Recipe>()
-  const refusedRecipes = new Set<string>()
-  for (const source of inFolder(texts, 'recipes')) {
-    const {recipe} = told(readRecipe(source, reader))
-    if (recipe && isFirst(recipe, recipes, problems)) recipes.set(recipe.slug, recipe)
-    if (!recipe) refusedRecipes.add(fileName(source.path))
-  }
-  const plans = inFolder(texts, 'plans').flatMap((source): readonly Plan[] => {
-    const {plan} = told(readPlan(source))
-    return plan ? [plan] : []
-  })
-  const pages = inFolder(texts, 'pages').flatMap((source): readonly TextPage[] => {
-    const {page} = told(readTextPage(source))
-    return page ? [page] : []
-  })
+  const gathered = new Gathered()
+  const {settings} = gathered.told(readSettings(texts.find(({path}) => path === 'cookbook.yaml')))
+  const foods = understandFoods(texts, settings, gathered)
+  const recipes = understandRecipes(
+    inFolder(texts, 'recipes'),
+    kitchenOf(settings, foods),
+    gathered,
+  )
   const cookbook: Cookbook = {
     settings,
     foods,
-    recipes: inSlugOrder(recipes),
-    refusedRecipes,
-    plans,
-    pages,
+    ...recipes,
+    plans: inFolder(texts, 'plans').flatMap((source) => understandPlan(source, gathered)),
+    pages: inFolder(texts, 'pages').flatMap((source) => understandPage(source, gathered)),
     images: new Set(images.map(({path}) => path)),
   }
-  for (const plan of plans) problems.push(...unknownInPlan(plan, cookbook))
-  return {cookbook, problems}
+  const paths = texts.map(({path}) => path).filter((path) => path.endsWith('.md'))
+  const holdings = {images: cookbook.images, pages: new Set(paths)}
+  for (const plan of cookbook.plans) gathered.problems.push(...unknownInPlan(plan, cookbook))
+  for (const leads of gathered.leads) gathered.problems.push(...missingFiles(leads, holdings))
+  return {cookbook, problems: gathered.problems}
 }
 
-type Told = <T extends {readonly problems: readonly Problem[]}>(read: T) => T
+/** What reading one file after the other brings up. */
+class Gathered {
+  readonly problems: Problem[] = []
+  readonly leads: Leads[] = []
 
-function understandFoods(texts: readonly SourceText[], {rules}: Settings, told: Told) {
-  const tables = inFolder(texts, 'tables').map((source) => told(readTable(source)).table)
+  /** Keeps what was told about a file, and hands the rest on. */
+  told<T extends {readonly problems: readonly Problem[]}>(read: T): T {
+    for (const problem of read.problems) this.problems.push(problem)
+    return read
+  }
+
+  lead(file: string, {images, links}: Method, image?: Recipe['image']): void {
+    this.leads.push({file, pictures: image ? [image, ...images] : images, links})
+  }
+}
+
+function understandFoods(
+  texts: readonly SourceText[],
+  {rules}: Settings,
+  gathered: Gathered,
+): FoodIndex {
+  const tables = inFolder(texts, 'tables').map((source) => gathered.told(readTable(source)).table)
   const published = publishedFoods(tables, rules)
   const source = texts.find(({path}) => path === 'foods.yaml')
-  const own = source ? told(readOwnFoods(source, {published, rules})) : {foods: [], refused: []}
+  const own = source
+    ? gathered.told(readOwnFoods(source, {published, rules}))
+    : {foods: [], refused: []}
   return foodIndex(own, published)
 }
 
 /** Amounts may be counted in any measure that a food of the cookbook's own has a weight for. */
-function kitchenOf({cups}: Settings, own: Cookbook['foods']['own']): Kitchen {
+function kitchenOf({cups}: Settings, {own}: FoodIndex): Kitchen {
   return {cups, measures: new Set(own.flatMap(({measures}) => [...measures.keys()]))}
+}
+
+function understandRecipes(
+  sources: readonly SourceText[],
+  kitchen: Kitchen,
+  gathered: Gathered,
+): Pick<Cookbook, 'recipes' | 'refusedRecipes'> {
+  const reader = recipeReader(kitchen)
+  const recipes = new Map<string, Recipe>()
+  const refusedRecipes = new Set<string>()
+  for (const source of sources) {
+    const {recipe} = gathered.told(readRecipe(source, reader))
+    const first = recipe && recipes.get(recipe.slug)
+    if (!recipe) refusedRecipes.add(fileName(source.path))
+    else if (first) gathered.problems.push(sameSlug(recipe, first))
+    else {
+      recipes.set(recipe.slug, recipe)
+      gathered.lead(source.path, recipe.method, recipe.image)
+    }
+  }
+  // In order of UTF-16 code units: the same on every machine and in every locale.
+  const inOrder = [...recipes].toSorted(([left], [right]) => (left < right ? -1 : 1))
+  return {recipes: new Map(inOrder), refusedRecipes}
+}
+
+function understandPlan(source: SourceText, gathered: Gathered): readonly Plan[] {
+  const {plan, written} = gathered.told(readPlan(source))
+  if (written) gathered.lead(source.path, written)
+  return plan ? [plan] : []
+}
+
+function understandPage(source: SourceText, gathered: Gathered): readonly TextPage[] {
+  const {page, written} = gathered.told(readTextPage(source))
+  if (written) gathered.lead(source.path, written)
+  return page ? [page] : []
 }
 
 function inFolder(texts: readonly SourceText[], folder: string): readonly SourceText[] {
@@ -85,26 +128,14 @@ function fileName(path: string): string {
   return path.slice(path.lastIndexOf('/') + 1).replace(/\.md$/, '')
 }
 
-function isFirst(
-  {slug, path}: Recipe,
-  recipes: ReadonlyMap<string, Recipe>,
-  problems: Problem[],
-): boolean {
-  const first = recipes.get(slug)
-  if (!first) return true
-  problems.push({
+function sameSlug({slug, path}: Recipe, first: Recipe): Problem {
+  return {
     ruleId: 'one-file-a-slug',
     severity: 'error',
     file: path,
     reason: `Slug \`${slug}\` belongs to \`${first.path}\` already, expected one file a slug`,
     actual: slug,
-  })
-  return false
-}
-
-/** In order of UTF-16 code units: the same on every machine and in every locale. */
-function inSlugOrder(recipes: ReadonlyMap<string, Recipe>): ReadonlyMap<string, Recipe> {
-  return new Map([...recipes].toSorted(([left], [right]) => (left < right ? -1 : 1)))
+  }
 }
 
 function unknownInPlan(

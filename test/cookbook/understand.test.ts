@@ -184,3 +184,38 @@ test('A page needs nothing but a title', () => {
     'pages/about.md:2:1 `title` is missing: what is the page called?',
   ])
 })
+
+describe('What a text shows or links to is there', () => {
+  const pot = (head: string, body: string) =>
+    `---\ntitle: Pot\nserves: 2\ningredients: { pearl barley: 180 g }\n${head}---\n\n${body}\n`
+
+  test('pictures of a recipe, and in texts', () => {
+    const {told} = understand(
+      {
+        'recipes/pot.md': pot(
+          'image: { file: pot.jgp, alt: A pot }\n',
+          '![Steam](../images/steps/steam.jpg) ![Lid](../images/lid.jpg)',
+        ),
+        'pages/about.md': '---\ntitle: About\n---\n\n![Us](../images/us.jpg)\n',
+      },
+      ['pot.jpg', 'steps/steam.jpg'],
+    )
+    expect(told).toEqual([
+      'recipes/pot.md:5:16 Picture `pot.jgp` is not in images/, expected `pot.jpg`',
+      'recipes/pot.md:8:44 Picture `lid.jpg` is not in images/, expected a file of that name',
+      'pages/about.md:5:7 Picture `us.jpg` is not in images/, expected a file of that name',
+    ])
+  })
+
+  test('recipes, plans and pages that are linked to, even those that are being mended', () => {
+    const {told} = understand({
+      'recipes/pot.md': pot('', '[a](soup.md) [b](broken.md) [c](../pages/about.md) [d](sup.md)'),
+      'recipes/soup.md': soup,
+      'recipes/broken.md': 'Stir.',
+      'pages/about.md': '---\ntitle: About\n---\n\n[list](../shopping/index.html)\n',
+    })
+    expect(told.filter((line) => !line.startsWith('recipes/broken'))).toEqual([
+      'recipes/pot.md:7:56 Link to `recipes/sup.md` leads to no file of the cookbook, expected `recipes/soup.md`',
+    ])
+  })
+})
