@@ -27,5 +27,7 @@ export function hasColour(
 
 /** Colours for one of the two streams. */
 export function paintFor(stream: 'stdout' | 'stderr', wanted: boolean): Paint {
-  return pc.createColors(hasColour(wanted, process.env, process[stream].isTTY))
+  // In a pipe `isTTY` is undefined, whatever its type says, and would ask picocolors to decide.
+  const isTerminal = process[stream].isTTY === true
+  return pc.createColors(hasColour(wanted, process.env, isTerminal))
 }

@@ -103,6 +103,7 @@ function addNew(root: Command, end: (code: ExitCode) => void): void {
     .command('cookbook')
     .description('start a cookbook: settings, a label and a recipe')
     .addArgument(new Argument('<dir>', 'folder to make it in'))
+    .addHelpText('after', examples(newExamples.slice(0, 1)))
     .action(async (folder: string) => {
       const {newCookbook} = await import('./new-cookbook.ts')
       end(await newCookbook(folder))
@@ -112,6 +113,7 @@ function addNew(root: Command, end: (code: ExitCode) => void): void {
     .description('start a recipe')
     .addArgument(new Argument('<title>', 'its title, which also names its file'))
     .option(...contentOption)
+    .addHelpText('after', examples(newExamples.slice(1)))
     .action(async (title: string, options: {content: string}, command: Command) => {
       const {newRecipe} = await import('./new-recipe.ts')
       end(await newRecipe(title, {...options, ...shared(command)}))

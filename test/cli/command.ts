@@ -1,0 +1,75 @@
+import {execFileSync, spawnSync} from 'node:child_process'
+import {copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync} from 'node:fs'
+import {tmpdir} from 'node:os'
+import path from 'node:path'
+import process from 'node:process'
+import {fileURLToPath} from 'node:url'
+import {afterAll, beforeAll} from 'vitest'
+
+const project = fileURLToPath(new URL('../..', import.meta.url))
+
+/** How a call of the command ended. */
+export interface Ended {
+  readonly code: number | null
+  readonly stdout: string
+  readonly stderr: string
+}
+
+interface Call {
+  readonly cwd: string
+  readonly env?: Readonly<Record<string, string>>
+  /** Runs as somebody who owns nothing, where the tests run as root, whom no permission stops. */
+  readonly asNobody?: boolean
+}
+
+/** Number of the user nobody on every Unix. */
+const nobody = 65_534
+
+export interface BundledCommand {
+  /** Full path of the command's entry. */
+  readonly entry: () => string
+  readonly run: (args: readonly string[], call: Call) => Ended
+}
+
+/**
+ * The command as it is shipped, made once for a test file: bundled by the package's own scripts
+ * into a folder that has nothing else of the project.
+ */
+export function bundledCommand(): BundledCommand {
+  let folder = ''
+  beforeAll(() => {
+    folder = mkdtempSync(path.join(tmpdir(), 'scalepan-package-'))
+    for (const [script, part] of [
+      ['compile:command', 'dist/bin'],
+      ['compile:assets', 'dist/assets'],
+    ] as const) {
+      const outFolder = `--outdir=${path.join(folder, part)}`
+      execFileSync('npm', ['run', '--silent', script, '--', outFolder], {cwd: project})
+    }
+    copyFileSync(path.join(project, 'package.json'), path.join(folder, 'package.json'))
+    execFileSync('chmod', ['-R', 'a+rX', folder])
+  })
+  afterAll(() => rmSync(folder, {recursive: true, force: true}))
+  const entry = () => path.join(folder, 'dist/bin/scalepan.js')
+  return {
+    entry,
+    run(args, {cwd, env = {}, asNobody = false}) {
+      const {status, stdout, stderr} = spawnSync(process.execPath, [entry(), ...args], {
+        cwd,
+        env: {PATH: process.env.PATH, ...env},
+        encoding: 'utf8',
+        ...(asNobody && process.getuid?.() === 0 && {uid: nobody, gid: nobody}),
+      })
+      return {code: status, stdout, stderr}
+    },
+  }
+}
+
+/** Every file below a folder with its bytes, hidden ones too: nothing may differ. */
+export function everyByte(folder: string): ReadonlyMap<string, string> {
+  const files = readdirSync(folder, {recursive: true, withFileTypes: true})
+    .filter((entry) => entry.isFile())
+    .map((entry) => path.join(entry.parentPath, entry.name))
+    .toSorted()
+  return new Map(files.map((file) => [path.relative(folder, file), readFileSync(file, 'base64')]))
+}
