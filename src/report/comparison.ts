@@ -22,27 +22,19 @@ export function comparisonReport(judged: Judged, settings: Settings): Comparison
 }
 
 function why({stated, computed, margins, verdict}: Judged, settings: Settings): string {
-  const text = (value: number) => distanceText(stated.nutrient, Math.abs(value))
-  const side = margins.difference < 0 ? 'less' : 'more'
-  const isNone = text(margins.difference) === text(0)
-  const distance = isNone ? 'as computed' : `${text(margins.difference)} ${side} than computed`
-  const agreement = `figures this well known agree up to ${text(margins.agreement)}`
-  const policy = settings.tolerances.has(stated.nutrient)
-    ? 'the tolerance in cookbook.yaml'
-    : `the ${settings.tolerance} tolerance`
-  const allowed = Number.isFinite(margins.allowed)
-    ? `${policy} allows ${text(margins.allowed)}`
-    : `${policy} allows any distance to this side`
-  switch (verdict) {
-    case 'agrees':
-      return `${distance}; ${agreement}`
-    case 'tolerated':
-      return `${distance}; ${agreement}, and ${allowed}`
-    case 'drift':
-      return `${distance}; ${agreement}, and ${allowed}`
-    case 'unknown':
-      return `no figure for ${[...computed.missing].join(', ')}: the dish holds the computed amount or more`
+  if (verdict === 'unknown') {
+    const foods = [...computed.missing].join(', ')
+    return `no figure for ${foods}: the dish holds the computed amount or more`
   }
+  const text = (value: number) => distanceText(stated.nutrient, Math.abs(value))
+  const side = margins.difference < 0 ? 'below' : 'above'
+  const isNone = text(margins.difference) === text(0)
+  const distance = isNone ? 'as computed' : `${text(margins.difference)} ${side}`
+  const agreement = `agrees within ${text(margins.agreement)}`
+  if (verdict === 'agrees') return `${distance}; ${agreement}`
+  const policy = settings.tolerances.has(stated.nutrient) ? 'cookbook.yaml' : settings.tolerance
+  const allowed = Number.isFinite(margins.allowed) ? text(margins.allowed) : `no bound ${side}`
+  return `${distance}; ${agreement}, ${policy} tolerance ${allowed}`
 }
 
 /** A digit more than figures are shown with: a small distance must not read as none. */

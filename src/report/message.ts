@@ -1,7 +1,7 @@
+import {ruleUrl} from '../check/rule-url.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {FilePath} from './file-path.ts'
 import type {Message} from './report.ts'
-import {ruleUrl} from './rule-url.ts'
 
 /** A problem as reports print it; one of a whole file points at its first character. */
 export function message(problem: Problem, filePath: FilePath, address?: string): Message {

@@ -45,17 +45,15 @@ function sizes({serves, batchGrams, portionGrams}: Explanation): string {
   return serves === undefined ? batch : `${batch}, serves ${serves}${portion}`
 }
 
+/** What the rows of the lines show; the JSON has everything that is stated. */
+const shown: readonly PublishedNutrient[] = ['energy', 'protein', 'carbohydrate', 'fat']
+
 function lineRows({lines, figures}: Explanation): readonly string[] {
-  const which = publishedNutrients.filter((nutrient) => figures[nutrient] !== undefined)
   const counted = lines.filter(({role}) => role === 'counted')
-  const head = ['', 'grams', ...which.flatMap((one) => [nutrientName[one], ...shareHead(one)])]
+  const head = ['', 'grams', ...shown.flatMap((one) => [nutrientName[one], ...shareHead(one)])]
   const grams = counted.reduce((sum, line) => sum + line.grams, 0)
-  const total = which.flatMap((one) => [reportedFigure(one, figures[one]), ...shareHead(one, '')])
-  return textTable([
-    head,
-    ...counted.map((line) => lineRow(line, which)),
-    ['total', roundedText(grams, 0), ...total],
-  ])
+  const total = shown.flatMap((one) => [reportedFigure(one, figures[one]), ...shareHead(one, '')])
+  return textTable([head, ...counted.map(lineRow), ['total', roundedText(grams, 0), ...total]])
 }
 
 /** Shares stand beside energy alone, so that a row fits a terminal; the JSON has all of them. */
@@ -63,8 +61,8 @@ function shareHead(nutrient: PublishedNutrient, text = 'share'): readonly string
   return nutrient === 'energy' ? [text] : []
 }
 
-function lineRow(line: LineReport, which: readonly PublishedNutrient[]): readonly string[] {
-  const cells = which.flatMap((nutrient) => {
+function lineRow(line: LineReport): readonly string[] {
+  const cells = shown.flatMap((nutrient) => {
     const share = line.shares[nutrient]
     const percent = share === undefined ? '' : `${roundedText(100 * share, 0)} %`
     return [reportedFigure(nutrient, line.adds[nutrient]), ...shareHead(nutrient, percent)]
