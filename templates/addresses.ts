@@ -1,10 +1,13 @@
 /** Where each page stands in the site, and how one page names another. */
 
+import {rulesPagePath} from '../src/check/rule-url.ts'
+
 export const indexPath = 'index.html'
 export const shoppingPath = 'shopping/index.html'
 export const figuresPath = 'figures/index.html'
 export const foodsPath = 'foods/index.html'
-export const rulesPath = 'rules/index.html'
+/** Messages name it too. */
+export const rulesPath = rulesPagePath
 export const feedPath = 'feed.xml'
 export const notFoundPath = '404.html'
 export const stylesheetPath = 'assets/site.css'

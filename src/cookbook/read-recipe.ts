@@ -1,7 +1,9 @@
-import {readMarkdownFile} from './markdown-file.ts'
+import type {Root} from 'mdast'
+import {isReadable} from './markdown.ts'
+import {type MarkdownFile, readMarkdownFile, readTree} from './markdown-file.ts'
 import {readMethod} from './method.ts'
 import type {Problem} from './problem.ts'
-import {reportInto} from './problems.ts'
+import {type Report, reportInto} from './problems.ts'
 import type {Recipe} from './recipe.ts'
 import type {RecipeValues} from './recipe-fields.ts'
 import {recipeHead} from './recipe-values.ts'
@@ -9,27 +11,47 @@ import {slugOf} from './slug.ts'
 import type {SourceText} from './sources.ts'
 import type {Reader} from './yaml/reader.ts'
 
+/** A recipe, where it could be understood. */
+export interface RecipeRead {
+  readonly recipe?: Recipe
+  readonly problems: readonly Problem[]
+}
+
 /**
  * Reads a recipe. Its figures are only worth checking when all of its front matter was understood,
  * so one slip there leaves the recipe out; a slip in the method is told and does not.
  * @param reader of the front matter, `recipeReader`: made once for a cookbook
  */
-export function readRecipe(
-  source: SourceText,
+export function readRecipe(source: SourceText, reader: Reader<RecipeValues>): RecipeRead {
+  return recipeIn(source.path, (report) => readMarkdownFile(source, reader, report))
+}
+
+/** Reads a recipe that another pipeline has parsed: `root` is the tree of `text`. */
+export function readParsedRecipe(
+  {path, text, root}: SourceText & {readonly root: Root},
   reader: Reader<RecipeValues>,
-): {readonly recipe?: Recipe; readonly problems: readonly Problem[]} {
+): RecipeRead {
+  return recipeIn(path, (report) =>
+    isReadable(text, report) ? readTree({text, root}, reader, report) : undefined,
+  )
+}
+
+function recipeIn(
+  path: string,
+  read: (report: Report) => MarkdownFile<RecipeValues> | undefined,
+): RecipeRead {
   const problems: Problem[] = []
-  const report = reportInto(problems, source.path)
-  const slug = slugOf(source.path, 'recipes', report)
-  const file = readMarkdownFile(source, reader, report)
+  const report = reportInto(problems, path)
+  const slug = slugOf(path, 'recipes', report)
+  const file = read(report)
   if (!file) return {problems}
   const head = recipeHead(file, report)
   const isUnderstood = problems.every(({severity}) => severity !== 'error')
   const method = readMethod(file.root, {
-    source: {path: source.path, text: file.text},
+    source: {path, text: file.text},
     lines: head.groups.flatMap(({lines}) => lines),
     report,
   })
   if (slug === undefined || !isUnderstood) return {problems}
-  return {recipe: {slug, path: source.path, ...head, method}, problems}
+  return {recipe: {slug, path, ...head, method}, problems}
 }

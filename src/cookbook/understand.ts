@@ -80,7 +80,7 @@ function understandFoods(
 }
 
 /** Amounts may be counted in any measure that a food of the cookbook's own has a weight for. */
-function kitchenOf({cups}: Settings, {own}: FoodIndex): Kitchen {
+export function kitchenOf({cups}: Settings, {own}: FoodIndex): Kitchen {
   return {cups, measures: new Set(own.flatMap(({measures}) => [...measures.keys()]))}
 }
 

@@ -1,5 +1,6 @@
 import type {Cookbook} from '../cookbook/cookbook.ts'
 import type {Problem} from '../cookbook/problem.ts'
+import type {Recipe} from '../cookbook/recipe.ts'
 import {computeRecipe} from './compute-recipe.ts'
 import type {Computed} from './computed.ts'
 import {type RecipeLoop, recipeOrder} from './recipe-graph.ts'
@@ -12,7 +13,18 @@ export interface ComputedCookbook {
 
 /** Computes every recipe, components before the recipes that use them. */
 export function computeCookbook(cookbook: Cookbook): ComputedCookbook {
-  const {ordered, loops} = recipeOrder(cookbook.recipes)
+  return computeRecipes(cookbook.recipes, cookbook)
+}
+
+/**
+ * Computes some recipes of a cookbook.
+ * @param recipes by slug, with every component they use
+ */
+export function computeRecipes(
+  recipes: ReadonlyMap<string, Recipe>,
+  cookbook: Cookbook,
+): ComputedCookbook {
+  const {ordered, loops} = recipeOrder(recipes)
   const problems: Problem[] = loops.map(loopProblem)
   const bySlug = new Map<string, Computed>()
   for (const recipe of ordered) {
@@ -21,7 +33,7 @@ export function computeCookbook(cookbook: Cookbook): ComputedCookbook {
     if (result.computed) bySlug.set(recipe.slug, result.computed)
   }
   const computed = new Map<string, Computed>()
-  for (const slug of cookbook.recipes.keys()) {
+  for (const slug of recipes.keys()) {
     const one = bySlug.get(slug)
     if (one) computed.set(slug, one)
   }
