@@ -114,6 +114,13 @@ describe('A food of the table', () => {
     expect([...salt.parts.keys()]).toEqual([...sodium.parts.keys()])
   })
 
+  test('has its refuse as a ratio, and the weights of its measures', () => {
+    // USDA SR28, NDB 09040, Bananas, raw: refuse 36 % (skin), 1 medium 118 g.
+    expect(food('usda/09040').refuseRatio).toBeCloseTo(0.36, 12)
+    expect(food('usda/09040').measures.get('medium')).toBe(118)
+    expect(flour.refuseRatio).toBe(0)
+  })
+
   test('leaves a blank of the release unknown', () => {
     expect(flour.per100g.trans.missing).toEqual(new Set(['plain flour']))
     expect(flour.per100g.addedSugars.missing.size).toBe(1)

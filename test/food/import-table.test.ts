@@ -54,6 +54,16 @@ describe('A row of a brought table', () => {
     expect(table.food('A2')).toMatchObject({allergensKnown: false, from: [], aisle: 'other'})
   })
 
+  test('has its refuse as a ratio and its ash, where the table says', () => {
+    const {table: peeled} = importTable(
+      'id\tname\trefuse_pct\tash_g\n1\tPlantain\t35\t1.17\n',
+      'lab',
+    )
+    expect(peeled.food('1')).toMatchObject({refuseRatio: 0.35, ashGrams: 1.17})
+    expect(table.food('A1')?.refuseRatio).toBe(0)
+    expect(table.food('A1')?.ashGrams).toBeUndefined()
+  })
+
   test('is one and the same food whenever it is asked for', () => {
     expect(table.food('A1')).toBe(table.food('a1'))
     expect(table.food('A3')).toBeUndefined()

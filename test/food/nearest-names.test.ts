@@ -41,6 +41,10 @@ test('Nothing is offered for a word that is like no other', () => {
   expect(nearestNames('plain flour '.repeat(1000), names, 3)).toEqual([])
 })
 
+test('Accents do not count', () => {
+  expect(nearestNames('puree', ['pures', 'purée'], 1)).toEqual(['purée'])
+})
+
 test('The list is no longer than asked for', () => {
   expect(nearestNames('flour', names, 2)).toHaveLength(2)
 })
