@@ -1,5 +1,6 @@
 import type {Position} from 'unist'
 import {pointAmong} from './points.ts'
+import type {TextRange} from './prose/match-at.ts'
 import type {Passage, Stretch} from './recipe.ts'
 
 /**
@@ -31,4 +32,19 @@ function rangeOf(
   if (!isOneToOne) return stretch
   const start = stretch.start + index - stretch.index
   return {start, end: start + 1}
+}
+
+/** The characters of a passage that stand within a place of the file, such as a link's words. */
+export function indexesOfPlace({text, stretches}: Passage, {start, end}: Position): TextRange {
+  let [from, to] = [text.length, 0]
+  for (const [which, stretch] of stretches.entries()) {
+    const low = Math.max(stretch.start, start.offset ?? 0)
+    const high = Math.min(stretch.end, end.offset ?? 0)
+    if (high <= low) continue
+    const next = stretches[which + 1]?.index ?? text.length
+    const isOneToOne = stretch.end - stretch.start === next - stretch.index
+    from = Math.min(from, isOneToOne ? stretch.index + low - stretch.start : stretch.index)
+    to = Math.max(to, isOneToOne ? stretch.index + high - stretch.start : next)
+  }
+  return from < to ? {from, to} : {from: 0, to: 0}
 }

@@ -1,13 +1,10 @@
 import type {Settings} from '../../cookbook/cookbook.ts'
 import {isComplete} from '../../food/figures.ts'
-import {nutrientName, nutrientUnit, type PublishedNutrient} from '../../food/nutrients.ts'
+import {nutrientName, nutrientUnit} from '../../food/nutrients.ts'
 import type {Computed} from '../../nutrition/computed.ts'
-import {publishedFigure} from '../../nutrition/published.ts'
+import {mainNutrients, publishedFigure} from '../../nutrition/published.ts'
 import {formatFigure} from '../../units/format-figure.ts'
 import type {Rule} from '../rule.ts'
-
-/** The figures a page is expected to state. */
-const usual: readonly PublishedNutrient[] = ['energy', 'protein', 'carbohydrate', 'fat']
 
 export const missingStated: Rule = {
   id: 'missing-stated',
@@ -32,7 +29,7 @@ export function statedBlock(computed: Computed, settings: Settings): string | un
   const per100g = computed.perServing ? undefined : computed.per100g
   const figures = computed.perServing ?? per100g
   if (figures === undefined) return undefined
-  const stated = usual.flatMap((nutrient) => {
+  const stated = mainNutrients.flatMap((nutrient) => {
     const figure = publishedFigure(figures, nutrient, settings)
     return isComplete(figure)
       ? [`${nutrientName[nutrient]}: ${formatFigure(figure.value, nutrientUnit[nutrient])}`]

@@ -1,4 +1,5 @@
-import {energyMethodName} from '../../nutrition/energy-methods.ts'
+import {methodName} from '../../food/method-factors.ts'
+import {formatFigure, roundedText} from '../../units/format-figure.ts'
 import {type Reconciliation, reconcile} from '../reconcile-energy.ts'
 import type {Finding, Rule} from '../rule.ts'
 
@@ -11,21 +12,20 @@ export const statedEnergy: Rule = {
     '21 CFR 101.9(c)(1)(i) (general factors, and with fibre and sugar alcohols at their own); Regulation (EU) 1169/2011 Annex XIV.',
   *check({recipe, computed, cookbook}) {
     const found = reconcile(recipe, computed, cookbook.settings)
-    if (found && found.explanation === 'none') yield finding(found)
+    if (found && !found.fits && !found.followsFromFoods) yield finding(found)
   },
 }
 
-function finding({stated, byMethod, gapPercent, wouldExplain}: Reconciliation): Finding {
-  const [general] = byMethod
-  const expected = `${Math.round(general.kcal.value)} kcal`
+function finding({stated, general, byMethod, gapPercent, wouldExplain}: Reconciliation): Finding {
+  const expected = formatFigure(general.value, 'kcal')
   return {
     place: stated.place,
-    reason: `Stated energy \`${stated.text}\`, expected \`${expected}\` from the stated macros by ${energyMethodName.general}, ${gapPercent.toFixed(1)} % apart`,
+    reason: `Stated energy \`${stated.text}\`, expected \`${expected}\` from the stated macros by ${methodName.energyGeneral}, ${roundedText(gapPercent, 1)} % apart`,
     actual: stated.text,
     expected: [expected],
     note: [
       ...byMethod.map(
-        ({method, kcal}) => `${energyMethodName[method]}: ${Math.round(kcal.value)} kcal.`,
+        ({method, energy}) => `${methodName[method]}: ${formatFigure(energy.value, 'kcal')}.`,
       ),
       ...wouldExplain,
     ].join('\n'),

@@ -1,0 +1,59 @@
+import type {Food} from '../../food/food.ts'
+import type {Computed, ComputedLine} from '../../nutrition/computed.ts'
+
+/**
+ * Raw foods that are safe from a temperature on. Source: USDA FSIS and foodsafety.gov, Safe
+ * Minimum Internal Temperature Chart (2019).
+ */
+export const hazards = {
+  poultry: {name: 'poultry', fahrenheit: 165, celsius: 74},
+  groundMeat: {name: 'ground meat', fahrenheit: 160, celsius: 71},
+  wholeMeat: {name: 'whole cuts of meat', fahrenheit: 145, celsius: 63},
+  fish: {name: 'fish', fahrenheit: 145, celsius: 63},
+  shellfish: {name: 'shellfish', fahrenheit: 145, celsius: 63},
+  egg: {name: 'egg dishes', fahrenheit: 160, celsius: 71},
+} as const
+
+export type Hazard = keyof typeof hazards
+
+export const temperatureSource =
+  'USDA FSIS and foodsafety.gov, Safe Minimum Internal Temperature Chart (2019).'
+
+/** As pages write it: `74 °C (165 °F)`. */
+export function temperatureText(hazard: Hazard): string {
+  return `${hazards[hazard].celsius} °C (${hazards[hazard].fahrenheit} °F)`
+}
+
+/** The minimum itself, not rounded to whole degrees of either scale. */
+export function minimumCelsius(hazard: Hazard): number {
+  return ((hazards[hazard].fahrenheit - 32) * 5) / 9
+}
+
+/** What is raw in a food; undefined where nothing is that heat must make safe. */
+export function hazardOf(food: Food): Hazard | undefined {
+  const {from, traits} = food
+  if (!isRaw(food) || notRawMeat.some((trait) => traits.has(trait))) return undefined
+  if (from.includes('poultry')) return 'poultry'
+  if (from.some((origin) => redMeats.has(origin))) {
+    return traits.has('ground') || traits.has('offal') ? 'groundMeat' : 'wholeMeat'
+  }
+  if (from.includes('fish')) return 'fish'
+  if (from.includes('crustacean') || from.includes('mollusc')) return 'shellfish'
+  return from.includes('egg') ? 'egg' : undefined
+}
+
+const redMeats: ReadonlySet<string> = new Set(['beef', 'pork', 'lamb', 'veal', 'game'])
+const notRawMeat = ['cured', 'smoked', 'stock', 'fat'] as const
+const rawAisles: ReadonlySet<string> = new Set(['meat', 'poultry', 'fish', 'eggs'])
+
+/** A packet does not say its state; from these shelves it is taken as raw. */
+function isRaw({state, aisle}: Food): boolean {
+  return state === 'raw' || (state === undefined && rawAisles.has(aisle))
+}
+
+/** Lines of the recipe itself that are raw; its components are checked in their own recipes. */
+export function rawLines({lines}: Computed, hazard: Hazard): readonly ComputedLine[] {
+  return lines.filter(
+    ({ingredient}) => ingredient.kind === 'food' && hazardOf(ingredient.food) === hazard,
+  )
+}

@@ -1,0 +1,15 @@
+const minutesPerHour = 60
+const minutesPerDay = 24 * minutesPerHour
+
+/** A time as front matter has it: `20 min`, `1 h 30 min`, `3 days`. @param minutes above 0 */
+export function formatMinutes(minutes: number): string {
+  const whole = Math.round(minutes)
+  if (whole >= 2 * minutesPerDay && whole % minutesPerDay === 0) {
+    return `${whole / minutesPerDay} days`
+  }
+  const hours = Math.floor(whole / minutesPerHour)
+  const rest = whole % minutesPerHour
+  return [hours > 0 ? `${hours} h` : '', rest > 0 || hours === 0 ? `${rest} min` : '']
+    .filter((part) => part !== '')
+    .join(' ')
+}
