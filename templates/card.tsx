@@ -33,8 +33,10 @@ export function cardPage(site: Site, computed: Computed): Page {
           {words.card.print}{' '}
           <a href={relativeHref(path, recipePath(recipe.slug))}>{words.card.backToRecipe}</a>
         </p>
-        {front(site, computed)}
-        {back(site, computed, path)}
+        <div class="sides">
+          {front(site, computed)}
+          {back(site, computed, path)}
+        </div>
       </>
     ),
   })

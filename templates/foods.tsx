@@ -39,7 +39,7 @@ export function foodsPage(site: Site): Page {
                 ))}
               </tr>
             </thead>
-            <tbody>{foodsInUse(site.computed.values()).map((use) => foodRow(site, use))}</tbody>
+            {foodsInUse(site.computed.values()).map((use) => foodRows(site, use))}
           </table>
         </div>
       </>
@@ -47,28 +47,30 @@ export function foodsPage(site: Site): Page {
   })
 }
 
-function foodRow(site: Site, {food, users}: FoodInUse): Part {
+/** The figures in one row, what is to be said about them below, over the whole width. */
+function foodRows(site: Site, {food, users}: FoodInUse): Part {
   const {words} = site
   return (
-    <tr id={foodAnchor(food)}>
-      <th scope="row">
-        {food.name}
-        <span class="note"> {origin(food, words)}</span>
-        <span class="note">
-          {' '}
-          {words.foodsPage.usedBy}{' '}
+    <tbody id={foodAnchor(food)}>
+      <tr class="upper">
+        <th scope="row">{food.name}</th>
+        {columns.map((nutrient) => (
+          <td class="number">{figureNumber(site, food, nutrient)}</td>
+        ))}
+      </tr>
+      <tr>
+        <td colSpan={columns.length + 1} class="note">
+          {origin(food, words)}. {words.foodsPage.usedBy}{' '}
           {users.map(({recipe}, index) => (
             <>
               {index > 0 ? ', ' : ''}
               <a href={relativeHref(foodsPath, recipePath(recipe.slug))}>{recipe.title.value}</a>
             </>
           ))}
-        </span>
-      </th>
-      {columns.map((nutrient) => (
-        <td class="number">{figureNumber(site, food, nutrient)}</td>
-      ))}
-    </tr>
+          .
+        </td>
+      </tr>
+    </tbody>
   )
 }
 
@@ -87,9 +89,7 @@ function origin({provenance}: Food, words: Site['words']): string {
     case 'regulation':
       return provenance.document
     case 'table':
-      return provenance.table === 'usda'
-        ? text.fromUsda(provenance.row)
-        : text.fromTable(provenance.table, provenance.row)
+      return text.fromTable(provenance.table, provenance.row)
   }
 }
 

@@ -9,7 +9,7 @@ import type {Words} from './words/en.ts'
 /** What every template sees. */
 export interface Site {
   readonly cookbook: Cookbook
-  /** By slug, in slug order. */
+  /** By slug, in the order of the titles. */
   readonly computed: ReadonlyMap<string, Computed>
   /** The recipes that use a component, by its slug. */
   readonly users: ReadonlyMap<string, readonly Computed[]>

@@ -53,12 +53,15 @@ export function renderSite(input: SiteInput): readonly SiteFile[] {
     ...input.images.map(({path, bytes}) => ({path: `images/${path}`, content: bytes})),
     ...input.assets,
   ]
-  return files.toSorted((left, right) => (left.path < right.path ? -1 : 1))
+  return files.toSorted((left, right) => order(left.path, right.path))
 }
 
 /** What every template sees, from what the stages before give. */
 export function siteOf({cookbook, computed, problems, rules}: SiteInput): Site {
-  const bySlug = new Map([...computed].sort(([left], [right]) => (left < right ? -1 : 1)))
+  const inOrder = [...computed.values()].sort((left, right) =>
+    order(titleKey(left), titleKey(right)),
+  )
+  const bySlug = new Map(inOrder.map((one) => [one.recipe.slug, one]))
   return {
     cookbook,
     computed: bySlug,
@@ -68,6 +71,19 @@ export function siteOf({cookbook, computed, problems, rules}: SiteInput): Site {
     rules,
     words: wordsFor(cookbook.settings.language),
   }
+}
+
+/** Title without case and accents, then the slug, so that no two are alike; no machine's locale. */
+function titleKey({recipe: {title, slug}}: Computed): string {
+  const plain = title.value
+    .normalize('NFKD')
+    .replaceAll(/\p{Mark}/gu, '')
+    .toLowerCase()
+  return `${plain} ${slug}`
+}
+
+function order(left: string, right: string): number {
+  return left < right ? -1 : left > right ? 1 : 0
 }
 
 /** The recipes that use each component. */

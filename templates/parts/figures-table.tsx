@@ -48,11 +48,7 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
     const figures = computedOn(basis, computed)
     return figures ? [{basis, figures}] : []
   })
-  const shown = rowsFor(settings).filter(({nutrient, isQuiet}) => {
-    const figure = publishedFigure(computed.batch, nutrient, settings)
-    // A row of nothing but "unknown" says less than the list of what is missing below.
-    return figure.value > 0 || (isComplete(figure) && !isQuiet)
-  })
+  const shown = rowsFor(settings).filter((row) => isShown(row, computed, settings))
   return (
     <table class="figures">
       <thead>
@@ -68,7 +64,9 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
       <tbody>
         {shown.map(({nutrient, isPart}) => (
           <tr class={isPart ? 'part' : undefined}>
-            <th scope="row">{words.nutrient[nutrient]}</th>
+            <th scope="row">
+              {(isPart && words.nutrientPart[nutrient]) ?? words.nutrient[nutrient]}
+            </th>
             {columns.map(({figures}) => (
               <td class="number">
                 {figureCell(nutrient, publishedFigure(figures, nutrient, settings), words)}
@@ -84,6 +82,13 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
 
 function rowsFor(settings: Settings): readonly Row[] {
   return rows.filter(({rules}) => rules === undefined || rules === settings.rules)
+}
+
+/** A row of nothing but "unknown" or "at least 0" says less than the list of what is missing. */
+function isShown({nutrient, isQuiet}: Row, computed: Computed, settings: Settings): boolean {
+  const figure = publishedFigure(computed.perServing ?? computed.batch, nutrient, settings)
+  const isSome = Number.parseFloat(nutrientText(nutrient, figure.value)) > 0
+  return isSome || (isComplete(figure) && !isQuiet)
 }
 
 function heading(basis: Basis, words: Words): string {
@@ -119,9 +124,11 @@ function kilojoules({value}: Figure): Part {
 
 /** Names the foods that leave a figure incomplete, nutrient by nutrient; undefined when none does. */
 export function missingFigures({cookbook: {settings}, words}: Site, computed: Computed): Part {
-  const told = rowsFor(settings).flatMap(({nutrient, isQuiet}) => {
+  const told = rowsFor(settings).flatMap((row) => {
+    const {nutrient, isQuiet} = row
     const {missing} = publishedFigure(computed.batch, nutrient, settings)
-    return missing.size === 0 || isQuiet ? [] : [{nutrient, foods: [...missing].join(', ')}]
+    const isTold = missing.size > 0 && (!isQuiet || isShown(row, computed, settings))
+    return !isTold ? [] : [{nutrient, foods: [...missing].join(', ')}]
   })
   if (told.length === 0) return undefined
   const byFoods = new Map<string, string[]>()

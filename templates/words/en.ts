@@ -11,14 +11,14 @@ const nutrient: Readonly<Record<PublishedNutrient, string>> = {
   energy: 'Energy',
   protein: 'Protein',
   fat: 'Fat',
-  saturated: 'of which saturated',
-  trans: 'of which trans',
+  saturated: 'Saturated fat',
+  trans: 'Trans fat',
   cholesterol: 'Cholesterol',
   // A soft hyphen, for the narrow columns of a phone.
   carbohydrate: 'Carbo\u00adhydrate',
   fibre: 'Fibre',
-  sugars: 'of which sugars',
-  addedSugars: 'of which added',
+  sugars: 'Sugars',
+  addedSugars: 'Added sugars',
   polyols: 'Polyols',
   alcohol: 'Alcohol',
   salt: 'Salt',
@@ -28,6 +28,14 @@ const nutrient: Readonly<Record<PublishedNutrient, string>> = {
   iron: 'Iron',
   vitaminD: 'Vitamin D',
   water: 'Water',
+}
+
+/** The names of what stands below the nutrient it is part of. */
+const nutrientPart: Readonly<Partial<Record<PublishedNutrient, string>>> = {
+  saturated: 'of which saturated',
+  trans: 'of which trans',
+  sugars: 'of which sugars',
+  addedSugars: 'of which added',
 }
 
 /** The same names in running text. */
@@ -104,6 +112,7 @@ const aisle: Readonly<Record<Aisle, string>> = {
 const tolerance: Readonly<Record<ToleranceName, string>> = {
   household: 'that of a household kitchen',
   us: 'that of US labelling (21 CFR 101.9(g))',
+  'us both ways': 'that of US labelling (21 CFR 101.9(g)), on both sides',
   eu: 'that of the EU guidance of December 2012',
   strict: 'none: only the uncertainty counts',
 }
@@ -115,6 +124,7 @@ function plural(count: number, one: string, many: string): string {
 /** Every text of the pages in English. A second language has the same shape. */
 export const en = {
   nutrient,
+  nutrientPart,
   nutrientName,
   basis,
   verdict,
@@ -310,13 +320,13 @@ export const en = {
 
   foodsPage: {
     title: 'Foods',
-    intro: 'The foods in use, per 100 g edible portion, and where their figures come from.',
+    intro:
+      'The foods in use, per 100 g edible portion, and where their figures come from. USDA SR28 is the USDA National Nutrient Database for Standard Reference, Release 28 (Agricultural Research Service, 2015, revised 2016); its rows are NDB numbers.',
     food: 'Food',
     from: 'From',
     usedBy: 'Used by',
     fromTable: (table: string, row: string) => `${table}, row ${row}`,
-    fromUsda: (row: string) => `USDA National Nutrient Database, Standard Reference 28, NDB ${row}`,
-    fromLabel: 'packet label, copied by the cook',
+    fromLabel: 'Packet label, copied by the cook',
   },
 
   rulesPage: {

@@ -12,6 +12,10 @@ test('what comes in one size has no size to name', () => {
   expect(pieceOf(egg)).toEqual({size: '', grams: 50})
 })
 
+test('nobody counts raisins', () => {
+  expect(pieceOf(food('raisins', {}, {measures: new Map([['each', 0.5]])}))).toBeUndefined()
+})
+
 test('flour is not bought by the piece', () => {
   expect(pieceOf(food('flour', {}, {measures: new Map([['cup', 125]])}))).toBeUndefined()
 })

@@ -80,7 +80,7 @@ export function food(name: string, per100g: Per100g, more: Partial<Food> = {}): 
     refuseRatio: 0,
     measures: new Map(),
     per100g: figuresOf(figure),
-    provenance: {kind: 'table', table: 'usda', row: name},
+    provenance: {kind: 'table', table: 'USDA SR28', row: name},
     ...more,
   }
 }
@@ -119,7 +119,12 @@ export const foods: readonly Food[] = [
       salt: 0.02,
       sodium: 9,
     },
-    {aisle: 'grains', contains: new Set(['barley']), sold: {grams: 500, price: 1.2}},
+    {
+      aisle: 'grains',
+      contains: new Set(['barley']),
+      sold: {grams: 500, price: 1.2},
+      provenance: {kind: 'table', table: 'USDA SR28', row: '20005'},
+    },
   ),
   food(
     'lemon',
