@@ -1,9 +1,11 @@
 import type {Settings} from '../cookbook/cookbook.ts'
 import type {Stated, StatedFigure} from '../cookbook/recipe.ts'
-import {type Figure, isComplete} from '../food/figures.ts'
+import {type Basis, type Figure, type Figures, isComplete} from '../food/figures.ts'
+import type {Nutrient} from '../food/nutrients.ts'
 import type {Computed} from '../nutrition/computed.ts'
-import {publishedFigure} from '../nutrition/published.ts'
+import {internalNutrient} from '../nutrition/published.ts'
 import {coverageFactor, expandedUncertainty} from '../units/uncertain.ts'
+import {energyNutrients} from './energy-method.ts'
 import {isAtMost} from './is-at-most.ts'
 import {onBasis} from './stated-basis.ts'
 import {allowance} from './tolerance/tolerance.ts'
@@ -15,6 +17,8 @@ export interface Judged {
   readonly stated: StatedFigure
   /** On the basis of the stated figure. */
   readonly computed: Figure
+  /** What was computed: for energy, by which method. */
+  readonly against: Nutrient
   readonly margins: Margins
   readonly verdict: Verdict
 }
@@ -36,16 +40,41 @@ export interface Margins {
 export function judge(stated: Stated, computed: Computed, settings: Settings): readonly Judged[] {
   const basis = onBasis(stated.basis, computed)
   if (basis === undefined) return []
+  const context = {grams: basis.grams, settings}
   return stated.figures.map((figure) => {
-    const against = publishedFigure(basis.figures, figure.nutrient, settings)
-    const context = {grams: basis.grams, settings}
-    return {
-      stated: figure,
-      computed: against,
-      margins: margins(figure, against, context),
-      verdict: verdict(figure, against, context),
-    }
+    const candidates =
+      figure.nutrient === 'energy'
+        ? energyNutrients(computed.recipe, settings)
+        : ([internalNutrient(figure.nutrient, settings)] as const)
+    const one = (against: Nutrient) => judgeOne(figure, against, basis.figures, context)
+    const [first, ...others] = candidates
+    // A method that cannot be worked out for lack of a figure excuses nothing.
+    const known = others.map(one).filter(({computed: found}) => isComplete(found))
+    return known.reduce(better, one(first))
   })
+}
+
+function judgeOne(
+  stated: StatedFigure,
+  against: Nutrient,
+  figures: Figures<Basis>,
+  context: Context,
+): Judged {
+  const computed = figures[against]
+  return {
+    stated,
+    computed,
+    against,
+    margins: margins(stated, computed, context),
+    verdict: verdict(stated, computed, context),
+  }
+}
+
+/** Best first; the first method of equals, which is the foods' own energy, stands. */
+const ranking: readonly Verdict[] = ['agrees', 'tolerated', 'unknown', 'drift']
+
+function better(found: Judged, other: Judged): Judged {
+  return ranking.indexOf(other.verdict) < ranking.indexOf(found.verdict) ? other : found
 }
 
 /**

@@ -3,10 +3,13 @@ import type {FoodIndex} from '../food/food-index.ts'
 import type {LabelRules} from '../food/label-rules.ts'
 import type {PublishedNutrient} from '../food/nutrients.ts'
 import type {CupSystem} from '../units/units.ts'
+import type {EnergyMethod} from './energy-method.ts'
 import type {Located, Severity} from './problem.ts'
 import type {Recipe} from './recipe.ts'
 
-export type ToleranceName = 'household' | 'us' | 'eu' | 'strict'
+export const toleranceNames = ['household', 'us', 'us both ways', 'eu', 'strict'] as const
+
+export type ToleranceName = (typeof toleranceNames)[number]
 
 /** cookbook.yaml, with the defaults filled in. */
 export interface Settings {
@@ -24,6 +27,8 @@ export interface Settings {
   readonly rules: LabelRules
   /** Which carbohydrate is published: `total` with fibre, `available` without. */
   readonly carbohydrate: 'total' | 'available'
+  /** How stated energy is arrived at; absent: by any recognised method. */
+  readonly energyMethod?: EnergyMethod
   readonly tolerance: ToleranceName
   /** Overrides per nutrient: a share of the computed figure (0–1) or an amount in its unit. */
   readonly tolerances: ReadonlyMap<PublishedNutrient, NutrientTolerance>

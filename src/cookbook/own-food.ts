@@ -1,10 +1,8 @@
 import type {Allergen, Food} from '../food/food.ts'
-import type {Label} from '../food/label.ts'
-import {printedSpan} from '../food/label.ts'
+import {polyolsPer100g} from '../food/label.ts'
 import {labelFigures} from '../food/label-figures.ts'
 import type {LabelRules} from '../food/label-rules.ts'
 import {nearestNames} from '../food/nearest-names.ts'
-import type {Polyol} from '../food/polyols.ts'
 import type {PublishedFoods} from '../food/published-foods.ts'
 import type {WeightAmount} from '../units/amount.ts'
 import {measureOf} from '../units/measures.ts'
@@ -146,12 +144,4 @@ function measureName(written: string): string {
 /** `per: 30 g (2 tbsp)` says what a tablespoon weighs. */
 function measureBeside({grams, beside}: WeightAmount): readonly (readonly [string, number])[] {
   return beside ? [[beside.measure, grams.value / beside.count.value]] : []
-}
-
-function polyolsPer100g(label: Label): ReadonlyMap<Polyol, number> {
-  const kinds = [...label.printedPolyols].map(
-    ([kind, printed]) =>
-      [kind, (printedSpan('polyols', printed, label.rules).value * 100) / label.perGrams] as const,
-  )
-  return new Map(kinds)
 }

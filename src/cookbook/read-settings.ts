@@ -43,6 +43,7 @@ function settingsOf(values: SettingsValues): Settings {
     // Each law has its own carbohydrate: 21 CFR 101.9(c)(6) counts fibre in, Regulation (EU)
     // 1169/2011 Annex I point 7 leaves it out.
     carbohydrate: values.carbohydrate?.value ?? (rules === 'us' ? 'total' : 'available'),
+    ...(values['energy method'] && {energyMethod: values['energy method'].value}),
     tolerance: values.tolerance?.value ?? 'household',
     tolerances: new Map(tolerances),
     cups: values.cups?.value ?? (rules === 'us' ? 'us' : 'metric'),

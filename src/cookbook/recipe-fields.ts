@@ -3,6 +3,7 @@ import {parseDays, parseMinutes} from '../units/parse-duration.ts'
 import {parsed, refused} from '../units/parsed.ts'
 import {weightReader} from './amount-readers.ts'
 import {comparison} from './comparison-fields.ts'
+import {energyMethods} from './energy-method.ts'
 import {ingredientsReader} from './ingredients-field.ts'
 import {pan} from './pan-fields.ts'
 import type {Located} from './problem.ts'
@@ -18,7 +19,7 @@ import {
 } from './yaml/collection-readers.ts'
 import {converted} from './yaml/converted.ts'
 import type {Reader} from './yaml/reader.ts'
-import {parsedText, text, wholeNumber} from './yaml/text-readers.ts'
+import {choice, parsedText, text, wholeNumber} from './yaml/text-readers.ts'
 import {yieldFactor} from './yield-factor-field.ts'
 
 /** More servings than any kitchen gives from one batch. */
@@ -101,6 +102,10 @@ function recipeFields(kitchen: Kitchen) {
       'what goes in, and how much?',
     ),
     stated: optional(stated, 'The figures the page publishes; checked against the ingredients'),
+    'energy method': optional(
+      choice(energyMethods),
+      'How the stated energy was arrived at, where it is not as cookbook.yaml says',
+    ),
     claims: optional(
       list('a list such as `[high protein]`', text),
       'Words about nutrition that the page uses',

@@ -31,6 +31,7 @@ export function recipeHead(file: MarkdownFile<RecipeValues>, report: Report): Re
     ...(image && {image: image.value}),
     groups: values.ingredients.value,
     ...(stated && {stated: statedOn(stated.value.basis ?? 'serving', stated.value)}),
+    ...(values['energy method'] && {energyMethod: values['energy method']}),
     claims: claims?.value ?? [],
     freeFrom: values['free from']?.value ?? [],
     suits: values.suits?.value ?? [],

@@ -2,6 +2,7 @@ import type {Root as HastRoot} from 'hast'
 import type {CookingMethod} from '../food/cooking-methods.ts'
 import type {PublishedNutrient} from '../food/nutrients.ts'
 import type {Amount, WeightAmount} from '../units/amount.ts'
+import type {EnergyMethod} from './energy-method.ts'
 import type {Located} from './problem.ts'
 
 /** What stands for the line when the homemade part is swapped: shown, never counted. */
@@ -194,6 +195,8 @@ export interface Recipe {
   readonly image?: Located<Picture>
   readonly groups: readonly IngredientGroup[]
   readonly stated?: Stated
+  /** How the stated energy was arrived at, where it is not as the cookbook says. */
+  readonly energyMethod?: Located<EnergyMethod>
   readonly claims: readonly Located<string>[]
   readonly freeFrom: readonly Located<string>[]
   readonly suits: readonly Located<string>[]

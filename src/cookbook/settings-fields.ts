@@ -5,7 +5,8 @@ import {parseWeight} from '../units/parse-amount.ts'
 import {parsePercent} from '../units/parse-percent.ts'
 import {type Parsed, parsed, refused} from '../units/parsed.ts'
 import {cupSystems} from '../units/units.ts'
-import type {NutrientTolerance} from './cookbook.ts'
+import {type NutrientTolerance, toleranceNames} from './cookbook.ts'
+import {energyMethods} from './energy-method.ts'
 import {nutrientFields} from './nutrient-fields.ts'
 import {mapping, openMapping, optional, type Values} from './yaml/collection-readers.ts'
 import type {Reader} from './yaml/reader.ts'
@@ -88,8 +89,12 @@ const fields = {
     choice(['total', 'available']),
     'Which carbohydrate is published: with fibre (total) or without (available)',
   ),
+  'energy method': optional(
+    choice(energyMethods),
+    'How stated energy is arrived at: from the foods, or by the factors of a law',
+  ),
   tolerance: optional(
-    choice(['household', 'us', 'eu', 'strict']),
+    choice(toleranceNames),
     'How far a stated figure may be from the computed one',
   ),
   tolerances: optional(

@@ -2,7 +2,8 @@ import type {Span} from '../units/span.ts'
 import {rectangular, scaled, sum, type Uncertain} from '../units/uncertain.ts'
 import {withoutFibre} from './carbohydrate.ts'
 import {type Figure, type Figures, figuresOf, isComplete, known, unknown} from './figures.ts'
-import {type Label, type LabelLine, printedSpan} from './label.ts'
+import {type Label, type LabelLine, polyolsPer100g, printedSpan} from './label.ts'
+import {methodEnergy} from './method-energy.ts'
 import {
   kilojoulesPerKilocalorie,
   type Nutrient,
@@ -29,11 +30,20 @@ export function labelFigures(label: Label, name: string): Figures<'100 g'> {
     sodium,
     salt: isComplete(sodium) ? known(scaled(sodium, saltGramsPerSodiumMilligram)) : sodium,
   }
-  return figuresOf((nutrient) =>
-    nutrient === 'availableCarbohydrate'
-      ? carbohydrates.availableCarbohydrate
-      : (special[nutrient] ?? printed(nutrient)),
-  )
+  const figure = (nutrient: Nutrient): Figure => {
+    switch (nutrient) {
+      case 'availableCarbohydrate':
+        return carbohydrates.availableCarbohydrate
+      case 'energyGeneral':
+      case 'energyDigestible':
+      case 'energyEu':
+      case 'energyEuKilojoules':
+        return methodEnergy(nutrient, {figure, polyolGrams: polyolsPer100g(label)})
+      default:
+        return special[nutrient] ?? printed(nutrient)
+    }
+  }
+  return figuresOf(figure)
 }
 
 function printedFigure(label: Label, line: LabelLine, name: string): Figure {

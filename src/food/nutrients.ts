@@ -3,7 +3,8 @@
 /**
  * Internal names. `carbohydrate` is total carbohydrate by difference, fibre included (US);
  * `availableCarbohydrate` is without fibre (EU 1169/2011 Annex I). A cookbook publishes one of
- * them as its carbohydrate.
+ * them as its carbohydrate. `energy` is the food's own; the other energies are worked out from its
+ * macros by the methods of src/food/method-energy.ts.
  */
 export const nutrients = [
   'energy',
@@ -26,18 +27,39 @@ export const nutrients = [
   'iron',
   'vitaminD',
   'water',
+  'energyGeneral',
+  'energyDigestible',
+  'energyEu',
+  'energyEuKilojoules',
 ] as const
 
 export type Nutrient = (typeof nutrients)[number]
 
-/** The nutrients as pages and JSON name them: one carbohydrate, the one the cookbook publishes. */
-export type PublishedNutrient = Exclude<Nutrient, 'availableCarbohydrate'>
+/** Energy by a method, where it is not the foods' own. */
+export const methodEnergies = [
+  'energyGeneral',
+  'energyDigestible',
+  'energyEu',
+  'energyEuKilojoules',
+] as const satisfies readonly Nutrient[]
+
+export type MethodEnergy = (typeof methodEnergies)[number]
+
+type Internal = 'availableCarbohydrate' | MethodEnergy
+
+/** The nutrients as pages and JSON name them: one energy, and the carbohydrate that is published. */
+export type PublishedNutrient = Exclude<Nutrient, Internal>
+
+const internal: ReadonlySet<Nutrient> = new Set<Internal>([
+  'availableCarbohydrate',
+  ...methodEnergies,
+])
 
 export const publishedNutrients: readonly PublishedNutrient[] = nutrients.filter(
-  (nutrient) => nutrient !== 'availableCarbohydrate',
+  (nutrient): nutrient is PublishedNutrient => !internal.has(nutrient),
 )
 
-export type NutrientUnit = 'kcal' | 'g' | 'mg' | 'µg'
+export type NutrientUnit = 'kcal' | 'kJ' | 'g' | 'mg' | 'µg'
 
 /** The unit every figure of the nutrient has inside the program. */
 export const nutrientUnit: Readonly<Record<Nutrient, NutrientUnit>> = {
@@ -61,6 +83,10 @@ export const nutrientUnit: Readonly<Record<Nutrient, NutrientUnit>> = {
   iron: 'mg',
   vitaminD: 'µg',
   water: 'g',
+  energyGeneral: 'kcal',
+  energyDigestible: 'kcal',
+  energyEu: 'kcal',
+  energyEuKilojoules: 'kJ',
 }
 
 /** The nutrient in a writer's words, as messages and front matter have it. */
@@ -85,6 +111,10 @@ export const nutrientName: Readonly<Record<Nutrient, string>> = {
   iron: 'iron',
   vitaminD: 'vitamin D',
   water: 'water',
+  energyGeneral: 'energy by general factors',
+  energyDigestible: 'energy with fibre and polyols at their own factors',
+  energyEu: 'energy by the EU factors',
+  energyEuKilojoules: 'energy by the EU factors',
 }
 
 /** Salt equivalent of sodium: Regulation (EU) 1169/2011 Annex I point 11, salt = sodium × 2.5. */

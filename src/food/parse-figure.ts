@@ -23,6 +23,10 @@ const factors: Readonly<Record<NutrientUnit, ReadonlyMap<string, number>>> = {
     ['kcal', 1],
     ['kj', 1 / kilojoulesPerKilocalorie],
   ]),
+  kJ: new Map([
+    ['kj', 1],
+    ['kcal', kilojoulesPerKilocalorie],
+  ]),
   g: new Map([
     ['g', 1],
     ['mg', 1e-3],

@@ -1,12 +1,15 @@
-import {exact, rectangular} from '../units/uncertain.ts'
+import {exact, rectangular, scaled} from '../units/uncertain.ts'
 import type {RegulationRow} from './core/regulation.ts'
 import {type Figure, figuresOf, known} from './figures.ts'
 import type {Food} from './food.ts'
 import type {LabelRules} from './label-rules.ts'
-import type {Nutrient} from './nutrients.ts'
+import {kilojoulesPerKilocalorie, type Nutrient} from './nutrients.ts'
 
 /** Laws print these factors to 0.1 kcal/g: the step of the energy of 100 g. A 0 is exact. */
 const energyStepKcal = 10
+
+/** General factor for carbohydrate: 21 CFR 101.9(c)(1)(i)(B). */
+const generalKcalPerGram = 4
 
 /** The food a law describes: 100 g of one substance and nothing else. */
 export function regulationFood(row: RegulationRow, rules: LabelRules): Food {
@@ -25,9 +28,22 @@ export function regulationFood(row: RegulationRow, rules: LabelRules): Food {
     allergensKnown: true,
     refuseRatio: 0,
     measures: new Map(),
-    per100g: figuresOf((nutrient) =>
-      nutrient === 'energy' ? energyFigure(row, rules) : known(exact(gramsOf(nutrient, row))),
-    ),
+    per100g: figuresOf((nutrient) => {
+      switch (nutrient) {
+        case 'energy':
+          return energyFigure(row, rules)
+        case 'energyGeneral':
+          return known(exact(100 * generalKcalPerGram))
+        case 'energyDigestible':
+          return energyFigure(row, 'us')
+        case 'energyEu':
+          return energyFigure(row, 'eu')
+        case 'energyEuKilojoules':
+          return known(scaled(energyFigure(row, 'eu'), kilojoulesPerKilocalorie))
+        default:
+          return known(exact(gramsOf(nutrient, row)))
+      }
+    }),
     ...(isPolyol && {polyolGrams: new Map([[substance, 100]])}),
     ashGrams: 0,
     provenance: {kind: 'regulation', document: row.document[rules]},

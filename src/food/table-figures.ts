@@ -1,6 +1,7 @@
 import {rectangular, scaled} from '../units/uncertain.ts'
 import {withoutFibre} from './carbohydrate.ts'
 import {type Figure, type Figures, figuresOf, isComplete, known, unknown} from './figures.ts'
+import {methodEnergy} from './method-energy.ts'
 import {type Nutrient, nutrientName, saltGramsPerSodiumMilligram} from './nutrients.ts'
 
 /** A figure as a table prints it, per 100 g, in the nutrient's own unit. */
@@ -27,8 +28,13 @@ export function tableFigures(
     read.set(nutrient, figure)
     return figure
   }
-  return figuresOf((nutrient) => {
+  const derived = (nutrient: Nutrient): Figure => {
     switch (nutrient) {
+      case 'energyGeneral':
+      case 'energyDigestible':
+      case 'energyEu':
+      case 'energyEuKilojoules':
+        return methodEnergy(nutrient, {figure: derived})
       case 'salt': {
         const sodium = figure('sodium')
         return isComplete(sodium) ? known(scaled(sodium, saltGramsPerSodiumMilligram)) : sodium
@@ -38,7 +44,8 @@ export function tableFigures(
       default:
         return figure(nutrient)
     }
-  })
+  }
+  return figuresOf(derived)
 }
 
 /** A printed figure may be anywhere within half a step; a printed 0 is not below 0. */

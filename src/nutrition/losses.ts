@@ -1,7 +1,8 @@
 import type {Figures, Term} from '../food/figures.ts'
 import {known} from '../food/figures.ts'
 import type {EnergyFactors} from '../food/food.ts'
-import {type Nutrient, saltGramsPerSodiumMilligram} from '../food/nutrients.ts'
+import {methodFactors} from '../food/method-factors.ts'
+import {methodEnergies, type Nutrient, saltGramsPerSodiumMilligram} from '../food/nutrients.ts'
 import {difference, exact, product, quotient, scaled, type Uncertain} from '../units/uncertain.ts'
 import type {Retained} from './retention.ts'
 
@@ -35,6 +36,7 @@ export function pouredFat(
   const perGram: Partial<Record<Nutrient, number>> = {
     fat: 1,
     energy: factors?.fat ?? fatKcalPerGram,
+    ...energyOfEach('fat'),
     saturated: shareOfFat('saturated'),
     trans: shareOfFat('trans'),
   }
@@ -76,6 +78,16 @@ export function renderedFat(
   return lostPer100g.value > 0 ? scaled(product(rawGrams, lostPer100g), 1 / 100) : exact(0)
 }
 
+/** Energy of a gram that leaves, by each method. */
+function energyOfEach(part: 'fat' | 'ethanol'): Partial<Record<Nutrient, number>> {
+  return Object.fromEntries(methodEnergies.map((method) => [method, methodFactors[method][part]]))
+}
+
+const ethanolEnergy: Partial<Record<Nutrient, number>> = {
+  energy: ethanolKcalPerGram,
+  ...energyOfEach('ethanol'),
+}
+
 /** What cooking takes of alcohol, with its energy, and of minerals. */
 export function notRetained(retained: Retained, whole: Figures<'batch'>): Loss {
   const lostRatio = (nutrient: Nutrient): Uncertain | undefined => {
@@ -90,7 +102,8 @@ export function notRetained(retained: Retained, whole: Figures<'batch'>): Loss {
     // Minerals are milligrams; only the alcohol's weight is worth counting.
     grams: lostAlcohol ? scaled(lostAlcohol, whole.alcohol.value) : exact(0),
     termsOf(nutrient) {
-      if (nutrient === 'energy') return term('alcohol', lostAlcohol, ethanolKcalPerGram)
+      const perGram = ethanolEnergy[nutrient]
+      if (perGram !== undefined) return term('alcohol', lostAlcohol, perGram)
       if (nutrient === 'salt') return term('sodium', lostSodium, saltGramsPerSodiumMilligram)
       return term(nutrient, lostRatio(nutrient))
     },

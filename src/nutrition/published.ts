@@ -2,6 +2,14 @@ import type {Settings} from '../cookbook/cookbook.ts'
 import type {Basis, Figure, Figures} from '../food/figures.ts'
 import type {Nutrient, PublishedNutrient} from '../food/nutrients.ts'
 
+/** The figures every recipe publishes, in the order a reader who logs them looks. */
+export const mainNutrients = [
+  'energy',
+  'protein',
+  'carbohydrate',
+  'fat',
+] as const satisfies readonly PublishedNutrient[]
+
 /** The internal nutrient that the cookbook publishes under a name. */
 export function internalNutrient(
   nutrient: PublishedNutrient,

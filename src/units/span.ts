@@ -30,3 +30,12 @@ export function spanTimes(span: Span, factor: number): Span {
 export function spanGap(left: Span, right: Span): number {
   return Math.max(0, left.low - right.high, right.low - left.high)
 }
+
+/** Product of two spans that are both 0 or more. */
+export function spanProduct(left: Span, right: Span): Span {
+  return {
+    value: left.value * right.value,
+    low: left.low * right.low,
+    high: left.high * right.high,
+  }
+}

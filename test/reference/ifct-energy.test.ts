@@ -3,7 +3,7 @@ import {createRequire} from 'node:module'
 import {describe, expect, test} from 'vitest'
 import {importTable} from '../../src/food/import-table.ts'
 import {kilojoulesPerKilocalorie} from '../../src/food/nutrients.ts'
-import {energyByMethod} from '../../src/nutrition/energy-methods.ts'
+import {energyBy} from '../../src/nutrition/energy-of-macros.ts'
 import {spanOfRounded} from '../../src/units/span.ts'
 
 // Indian Food Composition Tables 2017, National Institute of Nutrition (ICMR), Hyderabad, as the
@@ -71,15 +71,13 @@ const slips: ReadonlyMap<string, string> = new Map([
 const withEnergy = rows.filter(({kilojoules}) => kilojoules > 0)
 
 function euKilocalories({protein, fat, carbohydrate, solubleFibre}: Row): number {
-  const found = energyByMethod({
+  return energyBy('energyEu', {
     protein: spanOfRounded(protein, 0.01),
     fat: spanOfRounded(fat, 0.01),
     carbohydrate: spanOfRounded(carbohydrate, 0.01),
     carbohydrateIs: 'available',
     fibre: spanOfRounded(solubleFibre, 0.01),
-  }).find(({method}) => method === 'eu')
-  if (!found) throw new Error('the EU method is one of the methods')
-  return found.kcal.value
+  }).value
 }
 
 /**

@@ -2,7 +2,7 @@ import type {NutrientTolerance, Settings, ToleranceName} from '../../cookbook/co
 import {type Allowance, both, type Compared} from './allowance.ts'
 import {euAllowance} from './eu.ts'
 import {householdAllowance} from './household.ts'
-import {usAllowance} from './us.ts'
+import {usAllowance, usAllowanceBothWays} from './us.ts'
 
 /** A named policy: published, with its source in its own file. */
 export type Policy = (compared: Compared) => Allowance
@@ -10,6 +10,7 @@ export type Policy = (compared: Compared) => Allowance
 const policies: Readonly<Record<ToleranceName, Policy>> = {
   household: householdAllowance,
   us: usAllowance,
+  'us both ways': usAllowanceBothWays,
   eu: euAllowance,
   strict: () => ({below: 0, above: 0}),
 }

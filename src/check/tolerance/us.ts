@@ -23,3 +23,8 @@ export function usAllowance({nutrient, value}: Compared): Allowance {
     ? {below: value - value / 1.2, above: Number.POSITIVE_INFINITY}
     : {below: Number.POSITIVE_INFINITY, above: value / 0.8 - value}
 }
+
+/** The same shares on both sides: what a page states is wrong whichever way it is wrong. */
+export function usAllowanceBothWays({value}: Compared): Allowance {
+  return {below: value - value / 1.2, above: value / 0.8 - value}
+}

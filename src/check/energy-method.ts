@@ -1,0 +1,28 @@
+import type {Settings} from '../cookbook/cookbook.ts'
+import type {EnergyMethod} from '../cookbook/energy-method.ts'
+import type {Recipe} from '../cookbook/recipe.ts'
+import type {Nutrient} from '../food/nutrients.ts'
+
+const nutrientOf: Readonly<Record<EnergyMethod, Nutrient>> = {
+  foods: 'energy',
+  general: 'energyGeneral',
+  digestible: 'energyDigestible',
+  eu: 'energyEu',
+}
+
+type Energies = readonly [Nutrient, ...Nutrient[]]
+
+const anyMethod: Energies = ['energy', 'energyGeneral', 'energyDigestible', 'energyEu']
+
+/**
+ * The energies a stated one may be held to: the method the recipe or the cookbook names, or else
+ * every recognised one. 21 CFR 101.9(c)(1)(i) lets a publisher choose, and two honest methods
+ * differ by a tenth for vegetables and fruit.
+ */
+export function energyNutrients(
+  recipe: Recipe,
+  settings: Pick<Settings, 'energyMethod'>,
+): Energies {
+  const method = recipe.energyMethod?.value ?? settings.energyMethod
+  return method ? [nutrientOf[method]] : anyMethod
+}

@@ -1,0 +1,73 @@
+import type {Span} from '../units/span.ts'
+import {difference, exact, rectangular, type Source, type Uncertain} from '../units/uncertain.ts'
+import {type Figure, isComplete, type Term, weightedSum} from './figures.ts'
+import type {LabelRules} from './label-rules.ts'
+import {methodFactors} from './method-factors.ts'
+import type {MethodEnergy, Nutrient} from './nutrients.ts'
+import {type Polyol, polyolKcalPerGram} from './polyols.ts'
+
+/** What a food's energy is worked out from. */
+export interface EnergyParts {
+  figure(nutrient: Nutrient): Figure
+  /** Grams per 100 g by kind, where the kinds are known. */
+  readonly polyolGrams?: ReadonlyMap<Polyol, number>
+}
+
+// One source each, not one a food: what is unknown about fibre or polyols is the same everywhere.
+const fibreSource: Source = {kind: 'table', subject: 'soluble share of fibre'}
+const polyolSource: Source = {kind: 'table', subject: 'kind of polyol'}
+
+/**
+ * Energy per 100 g worked out from a food's macros by a method. Alcohol and polyols that nobody
+ * gives a figure for count as none: tables leave them blank for foods that have none. Unknown
+ * protein, fat, carbohydrate or fibre leaves the energy unknown.
+ */
+export function methodEnergy(method: MethodEnergy, parts: EnergyParts): Figure {
+  const {figure} = parts
+  const {protein, fat, carbohydrate, fibre, ethanol} = methodFactors[method]
+  return weightedSum([
+    {figure: figure('protein'), weight: exact(protein)},
+    {figure: figure('fat'), weight: exact(fat)},
+    {
+      figure: figure(fibre ? 'availableCarbohydrate' : 'carbohydrate'),
+      weight: exact(carbohydrate),
+    },
+    ...(fibre ? [{figure: figure('fibre'), weight: within(fibre, fibreSource)}] : []),
+    ...polyolTerms(method, parts),
+    ...whereKnown(figure('alcohol'), exact(ethanol)),
+  ])
+}
+
+/** Polyols are within the carbohydrate: their own factor takes the place of that one. */
+function polyolTerms(method: MethodEnergy, {figure, polyolGrams}: EnergyParts): readonly Term[] {
+  const {carbohydrate, polyols} = methodFactors[method]
+  if (polyols === undefined) return []
+  const rules = method === 'energyDigestible' ? 'us' : 'eu'
+  const ofKind = kindFactor(polyolGrams, rules)
+  // The kinds are given in kcal/g; a method in kJ has the same share of its own factor.
+  const own =
+    ofKind === undefined
+      ? within(polyols, polyolSource)
+      : exact(method === 'energyEuKilojoules' ? (ofKind / euPolyolKcal) * polyols.value : ofKind)
+  return whereKnown(figure('polyols'), difference(own, exact(carbohydrate)))
+}
+
+const euPolyolKcal = methodFactors.energyEu.polyols?.value ?? 0
+
+function whereKnown(figure: Figure, weight: Uncertain): readonly Term[] {
+  return isComplete(figure) ? [{figure, weight}] : []
+}
+
+function within({value, low, high}: Span, source: Source): Uncertain {
+  return rectangular(value, high - low, source)
+}
+
+/** Mean factor of the kinds, kcal/g; undefined where no kind is known. */
+function kindFactor(kinds: EnergyParts['polyolGrams'], rules: LabelRules): number | undefined {
+  let [grams, kcal] = [0, 0]
+  for (const [kind, amount] of kinds ?? []) {
+    grams += amount
+    kcal += amount * polyolKcalPerGram[kind][rules]
+  }
+  return grams > 0 ? kcal / grams : undefined
+}
