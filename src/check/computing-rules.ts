@@ -35,6 +35,11 @@ export const computingRules = {
     summary: 'No recipe contains itself, not even by way of others.',
     why: 'Its figures would have to be known before they can be computed.',
   },
+  'recipe-computed': {
+    severity: 'error',
+    summary: 'What a recipe uses can be understood.',
+    why: 'Without it nothing is computed, and nothing checked: silence would look like approval.',
+  },
   'unused-acceptance': {
     severity: 'warning',
     summary: 'A finding that a recipe accepts does occur.',

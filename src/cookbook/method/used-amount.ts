@@ -1,4 +1,4 @@
-import type {ElementContent} from 'hast'
+import type {ElementContent, Properties} from 'hast'
 import type {Amount} from '../../units/amount.ts'
 import type {IngredientLine} from '../recipe.ts'
 
@@ -8,7 +8,6 @@ import type {IngredientLine} from '../recipe.ts'
  * @param words of the link; the ingredient's own name stands in where there are none
  */
 export function usedAmount(line: IngredientLine, words: ElementContent[]): ElementContent[] {
-  const amount = line.amount.value
   const named: ElementContent[] =
     words.length > 0 ? words : [{type: 'text', value: line.name.value}]
   return [
@@ -17,15 +16,21 @@ export function usedAmount(line: IngredientLine, words: ElementContent[]): Eleme
     {
       type: 'element',
       tagName: 'span',
-      properties: {
-        className: ['amount'],
-        dataAnchor: line.anchor,
-        ...(amount.kind === 'weight' && {dataGrams: String(amount.grams.value)}),
-      },
-      children: [{type: 'text', value: usedAmountText(amount)}],
+      properties: amountProperties(line),
+      children: [{type: 'text', value: usedAmountText(line.amount.value)}],
     },
     {type: 'text', value: ')'},
   ]
+}
+
+/** What a script finds an amount in a text by. */
+export function amountProperties({anchor, amount}: IngredientLine): Properties {
+  const {value} = amount
+  return {
+    className: ['amount'],
+    dataAnchor: anchor,
+    ...(value.kind === 'weight' && {dataGrams: String(value.grams.value)}),
+  }
 }
 
 /** As written; a kitchen measure in brackets is set off by a comma, since brackets are around it. */
