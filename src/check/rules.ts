@@ -15,6 +15,8 @@ import {honeyForInfants} from './rules/honey-for-infants.ts'
 import {ingredientUsed} from './rules/ingredient-used.ts'
 import {keepsGuidance} from './rules/keeps-guidance.ts'
 import {kidneyBeansBoiled} from './rules/kidney-beans-boiled.ts'
+import {labelSanity} from './rules/label-sanity.ts'
+import {labelServing} from './rules/label-serving.ts'
 import {marinadeBoiled} from './rules/marinade-boiled.ts'
 import {measureWeight} from './rules/measure-weight.ts'
 import {meatTemperature} from './rules/meat-temperature.ts'
@@ -75,4 +77,4 @@ export const recipeRules: readonly Rule[] = [
 ]
 
 /** Every rule about the cookbook as a whole. */
-export const cookbookRules: readonly CookbookRule[] = []
+export const cookbookRules: readonly CookbookRule[] = [labelSanity, labelServing]

@@ -1,0 +1,34 @@
+import {printedSpan} from '../../food/label.ts'
+import {formatFigure, roundedText} from '../../units/format-figure.ts'
+import type {CookbookRule} from '../rule.ts'
+
+/**
+ * Share of the energy that rounding may take either way before a panel is a poor reference. The
+ * project's choice: a panel per 100 g stays below 1 %, one of a 100 kcal serving at 5 %.
+ */
+const poorRatio = 0.06
+
+export const labelServing: CookbookRule = {
+  id: 'label-serving',
+  severity: 'note',
+  summary: 'A panel’s serving is large enough for its rounded figures to mean something per 100 g.',
+  why: 'A label of 30 kcal for 10 g stands for anything from 275 to 325 kcal per 100 g, and a recipe that uses 200 g of it inherits that.',
+  source: 'Rounding of declared values: 21 CFR 101.9(c), EU guidance of December 2012.',
+  *check({cookbook}) {
+    for (const {name, label, provenance} of cookbook.foods.own) {
+      const printed = label?.printed.get('energy')
+      if (!label || !printed || provenance.kind !== 'label') continue
+      const {value, low, high} = printedSpan('energy', printed, label.rules)
+      const ratio = Math.max(high - value, value - low) / value
+      if (!(ratio > poorRatio)) continue
+      const per100g = (kcal: number) => roundedText((kcal * 100) / label.perGrams, 0)
+      yield {
+        place: printed.place,
+        file: provenance.file,
+        reason: `Energy \`${printed.text}\` of \`${name}\` per \`${label.perText}\`, expected a panel per 100 g: this one stands for \`${per100g(low)}\` to \`${formatFigure((high * 100) / label.perGrams, 'kcal', 0)}\` per 100 g`,
+        actual: printed.text,
+        note: `Rounding alone is ± ${roundedText(ratio * 100, 0)} %. Look for the maker's figures per 100 g, or use the nearest table food.`,
+      }
+    }
+  },
+}
