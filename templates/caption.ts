@@ -1,8 +1,8 @@
-import type {Computed, ComputedLine} from '../src/nutrition/computed.ts'
-import {containedAllergens} from '../src/nutrition/contained-allergens.ts'
+import type {Computed} from '../src/nutrition/computed.ts'
 import {absoluteHref, recipePath} from './addresses.ts'
-import {kitchenMeasure, lineWeight} from './parts/amount-text.ts'
+import {allergenSentences} from './parts/allergen-texts.ts'
 import {basisText} from './parts/headline.tsx'
+import {ingredientText} from './parts/ingredient-text.ts'
 import {publishedFigures, publishedText} from './parts/published-figures.ts'
 import type {Site} from './site.ts'
 
@@ -15,10 +15,6 @@ export function captionText(site: Site, computed: Computed): string {
   const macros = figures.map(
     (figure) => `${words.nutrientName[figure.nutrient]} ${publishedText(figure, words)}`,
   )
-  const contains = words.declaredAllergens(
-    containedAllergens(computed).contains,
-    cookbook.settings.rules,
-  )
   return [
     recipe.title.value,
     recipe.serves ? words.servings(recipe.serves.value) : undefined,
@@ -26,7 +22,7 @@ export function captionText(site: Site, computed: Computed): string {
     ...computed.lines.map((line) => ingredientText(line, words)),
     '',
     `${basisText(computed, words)}: ${macros.join(', ')}`,
-    contains.length > 0 ? words.card.contains(contains.join(', ')) : undefined,
+    allergenSentences(site, computed) || undefined,
     address
       ? `${words.caption.full}: ${absoluteHref(address, recipePath(recipe.slug))}`
       : undefined,
@@ -34,13 +30,4 @@ export function captionText(site: Site, computed: Computed): string {
   ]
     .filter((text) => text !== undefined)
     .join('\n')
-}
-
-function ingredientText(entry: ComputedLine, words: Site['words']) {
-  const {line, role} = entry
-  const weight = lineWeight(entry)
-  const measure = kitchenMeasure(line.amount.value)
-  const amount = measure === undefined ? weight : `${weight} (${measure})`
-  const note = role === 'optional' ? `, ${words.recipe.optional}` : ''
-  return `${amount} ${line.name.value}${note}`
 }

@@ -1,8 +1,8 @@
 import type {Computed, ComputedLine} from '../src/nutrition/computed.ts'
-import {containedAllergens} from '../src/nutrition/contained-allergens.ts'
 import {formatFigure} from '../src/units/format-figure.ts'
 import {absoluteHref, cardPath, recipePath, relativeHref} from './addresses.ts'
 import type {Part} from './part.ts'
+import {allergenSentences} from './parts/allergen-texts.ts'
 import {kitchenMeasure, lineWeight} from './parts/amount-text.ts'
 import {authored} from './parts/authored.ts'
 import {basisText, portionGrams} from './parts/headline.tsx'
@@ -64,14 +64,12 @@ function sizeChoice({words, cookbook}: Site): Part {
 function front(site: Site, computed: Computed): Part {
   const {words, cookbook} = site
   const {figures} = publishedFigures(computed, cookbook.settings)
-  const contains = words.declaredAllergens(
-    containedAllergens(computed).contains,
-    cookbook.settings.rules,
-  )
+  const allergens = allergenSentences(site, computed)
+  const known = facts(site, computed)
   return (
     <section class="side" aria-label={words.card.front}>
       <h1>{computed.recipe.title.value}</h1>
-      <p class="facts">{facts(site, computed).join(' · ')}</p>
+      {known.length > 0 ? <p class="facts">{known.join(' · ')}</p> : undefined}
       {computed.recipe.groups.map(({title, lines}) => (
         <>
           {title ? <h2>{title.value}</h2> : undefined}
@@ -90,8 +88,9 @@ function front(site: Site, computed: Computed): Part {
             {words.nutrientName[figure.nutrient]} <strong>{publishedText(figure, words)}</strong>
           </>
         ))}
-        .{contains.length > 0 ? ` ${words.card.contains(contains.join(', '))}` : ''}
+        .
       </p>
+      {allergens === '' ? undefined : <p>{allergens}</p>}
     </section>
   )
 }
@@ -101,8 +100,9 @@ function facts({words}: Site, computed: Computed): string[] {
   const portion = portionGrams(computed)
   const servings = serves ? words.servings(serves.value) : undefined
   const weight = portion === undefined ? '' : ` × ${formatFigure(portion, 'g')}`
+  const batch = computed.batchGrams && formatFigure(computed.batchGrams.value, 'g')
   return [
-    servings && `${servings}${weight}`,
+    servings ? `${servings}${weight}` : batch && `${words.recipe.batchWeighs}: ${batch}`,
     totalMinutes && minutesText(totalMinutes.value, words),
     oven?.value,
     pan?.value.text,
@@ -118,7 +118,7 @@ function cardLine({words}: Site, entry: ComputedLine): Part {
       <span class="what">
         {line.name.value}
         {measure === undefined ? '' : `, ${measure}`}
-        {role === 'optional' ? ` (${words.card.optional})` : ''}
+        {role === 'optional' ? ` (${words.recipe.ifWanted})` : ''}
       </span>
     </li>
   )

@@ -1,12 +1,12 @@
 import type {Element} from 'hast'
 import {isComplete} from '../../src/food/figures.ts'
 import type {PublishedNutrient} from '../../src/food/nutrients.ts'
-import type {Computed, ComputedLine} from '../../src/nutrition/computed.ts'
+import type {Computed} from '../../src/nutrition/computed.ts'
 import {formatFigure, roundedText} from '../../src/units/format-figure.ts'
 import {absoluteHref, recipePath} from '../addresses.ts'
 import type {Site} from '../site.ts'
-import {kitchenMeasure, lineWeight} from './amount-text.ts'
 import {portionGrams} from './headline.tsx'
+import {ingredientText} from './ingredient-text.ts'
 import {jsonScript} from './json-script.ts'
 import {publishedOn} from './published-figures.ts'
 import {isoDuration} from './time-text.ts'
@@ -33,7 +33,7 @@ export function recipeData(site: Site, computed: Computed): Readonly<Record<stri
     keywords: recipe.tags.map(({value}) => value).join(', ') || undefined,
     recipeYield: recipe.serves && site.words.servings(recipe.serves.value),
     ...durations(computed),
-    recipeIngredient: computed.lines.map((line) => ingredientText(line)),
+    recipeIngredient: computed.lines.map((line) => ingredientText(line, site.words)),
     recipeInstructions: instructions(computed),
     nutrition: nutrition(site, computed),
   })
@@ -49,13 +49,6 @@ function durations({recipe}: Computed): Record<string, string> {
       handsOn !== undefined &&
       total >= handsOn && {prepTime: isoDuration(handsOn), cookTime: isoDuration(total - handsOn)}),
   }
-}
-
-function ingredientText(entry: ComputedLine): string {
-  const {line} = entry
-  const measure = kitchenMeasure(line.amount.value)
-  const weight = lineWeight(entry)
-  return `${weight}${measure === undefined ? '' : ` (${measure})`} ${line.name.value}`
 }
 
 function instructions({recipe}: Computed): readonly Record<string, unknown>[] | undefined {

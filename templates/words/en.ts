@@ -1,121 +1,16 @@
-import type {Verdict} from '../../src/check/verdict.ts'
-import type {ToleranceName} from '../../src/cookbook/cookbook.ts'
-import type {Severity} from '../../src/cookbook/problem.ts'
 import {allergenName, declaredAllergens} from '../../src/food/allergens.ts'
 import type {CookingMethod} from '../../src/food/cooking-methods.ts'
-import type {Basis} from '../../src/food/figures.ts'
-import type {Aisle} from '../../src/food/food.ts'
-import type {PublishedNutrient} from '../../src/food/nutrients.ts'
-
-const nutrient: Readonly<Record<PublishedNutrient, string>> = {
-  energy: 'Energy',
-  protein: 'Protein',
-  fat: 'Fat',
-  saturated: 'Saturated fat',
-  trans: 'Trans fat',
-  cholesterol: 'Cholesterol',
-  // A soft hyphen, for the narrow columns of a phone.
-  carbohydrate: 'Carbo\u00adhydrate',
-  fibre: 'Fibre',
-  sugars: 'Sugars',
-  addedSugars: 'Added sugars',
-  polyols: 'Polyols',
-  alcohol: 'Alcohol',
-  salt: 'Salt',
-  sodium: 'Sodium',
-  potassium: 'Potassium',
-  calcium: 'Calcium',
-  iron: 'Iron',
-  vitaminD: 'Vitamin D',
-  water: 'Water',
-}
-
-/** The names of what stands below the nutrient it is part of. */
-const nutrientPart: Readonly<Partial<Record<PublishedNutrient, string>>> = {
-  saturated: 'of which saturated',
-  trans: 'of which trans',
-  sugars: 'of which sugars',
-  addedSugars: 'of which added',
-}
-
-/** The same names in running text. */
-const nutrientName: Readonly<Record<PublishedNutrient, string>> = {
-  energy: 'energy',
-  protein: 'protein',
-  fat: 'fat',
-  saturated: 'saturated fat',
-  trans: 'trans fat',
-  cholesterol: 'cholesterol',
-  carbohydrate: 'carbohydrate',
-  fibre: 'fibre',
-  sugars: 'sugars',
-  addedSugars: 'added sugars',
-  polyols: 'polyols',
-  alcohol: 'alcohol',
-  salt: 'salt',
-  sodium: 'sodium',
-  potassium: 'potassium',
-  calcium: 'calcium',
-  iron: 'iron',
-  vitaminD: 'vitamin D',
-  water: 'water',
-}
-
-const basis: Readonly<Record<Basis, string>> = {
-  serving: 'one serving',
-  '100 g': '100 g',
-  batch: 'whole batch',
-}
-
-const verdict: Readonly<Record<Verdict, string>> = {
-  agrees: 'agrees',
-  tolerated: 'within tolerance',
-  drift: 'does not follow',
-  unknown: 'cannot be told',
-}
-
-const verdictMeaning: Readonly<Record<Verdict, string>> = {
-  agrees: 'the stated figure lies within the uncertainty of the computed one',
-  tolerated: 'it lies outside the uncertainty, but within the tolerance this cookbook allows',
-  drift: 'it lies outside both; a page with such a figure is not published',
-  unknown: 'a food lacks the figure, so the computed one is only a lower bound',
-}
-
-const severity: Readonly<Record<Severity, string>> = {
-  error: 'stops the build',
-  warning: 'warns',
-  note: 'notes',
-}
-
-const aisle: Readonly<Record<Aisle, string>> = {
-  vegetables: 'Vegetables',
-  fruit: 'Fruit',
-  'herbs and spices': 'Herbs and spices',
-  dairy: 'Dairy',
-  eggs: 'Eggs',
-  meat: 'Meat',
-  poultry: 'Poultry',
-  fish: 'Fish',
-  fats: 'Oils and fats',
-  breads: 'Bread',
-  grains: 'Grains and pasta',
-  pulses: 'Pulses',
-  baking: 'Baking',
-  sweeteners: 'Sugar and sweeteners',
-  nuts: 'Nuts and seeds',
-  condiments: 'Condiments',
-  prepared: 'Prepared foods',
-  drinks: 'Drinks',
-  other: 'Everything else',
-}
-
-const tolerance: Readonly<Record<ToleranceName, string>> = {
-  household: 'that of a household kitchen',
-  us: 'that of US labelling (21 CFR 101.9(g))',
-  'us both ways': 'that of US labelling (21 CFR 101.9(g)), on both sides',
-  eu: 'that of the EU guidance of December 2012',
-  strict: 'none: only the uncertainty counts',
-}
+import {
+  aisle,
+  basis,
+  nutrient,
+  nutrientName,
+  nutrientPart,
+  severity,
+  tolerance,
+  verdict,
+  verdictMeaning,
+} from './en-names.ts'
 
 function plural(count: number, one: string, many: string): string {
   return count === 1 ? one : many
@@ -141,9 +36,7 @@ export const en = {
     shopping: 'Shopping list',
     figures: 'Figures',
     foods: 'Foods',
-    rules: 'Rules',
     skip: 'Skip to the text',
-    home: (title: string) => `${title}: all recipes`,
   },
 
   footer: {
@@ -161,8 +54,6 @@ export const en = {
   atLeast: (amount: string) => `at least ${amount}`,
   plusMinus: (amount: string) => `± ${amount}`,
   unknown: 'unknown',
-  per: (what: string) => `per ${what}`,
-  batchOf: (amount: string) => `${amount} in all`,
   minutes: (minutes: number) => `${minutes} min`,
   hours: (hours: number, minutes: number) =>
     minutes === 0 ? `${hours} h` : `${hours} h ${minutes} min`,
@@ -177,7 +68,6 @@ export const en = {
     figures: 'Figures',
     keeping: 'Keeping',
     allergens: 'Allergens',
-    uses: 'Made with',
     usedIn: 'Used in',
     tags: 'Filed under',
     serves: 'Serves',
@@ -193,6 +83,7 @@ export const en = {
     card: 'Print a card',
     caption: 'Plain text to copy',
     optional: 'if wanted; not in the figures',
+    ifWanted: 'if wanted',
     uncounted: (because: string) => `not in the figures: ${because}`,
     eaten: (amount: string) => `${amount} of it is eaten`,
     pouredOff: (amount: string, what: 'fat' | 'liquid') => `${amount} of ${what} poured off`,
@@ -297,7 +188,6 @@ export const en = {
     plans: 'Lists for the plans',
     noPlans:
       'This cookbook has no plans. With scripts on, the servings of any recipe can be chosen here.',
-    startFrom: 'Start from a plan',
     clear: 'Start again',
   },
 
@@ -323,7 +213,6 @@ export const en = {
     intro:
       'The foods in use, per 100 g edible portion, and where their figures come from. USDA SR28 is the USDA National Nutrient Database for Standard Reference, Release 28 (Agricultural Research Service, 2015, revised 2016); its rows are NDB numbers.',
     food: 'Food',
-    from: 'From',
     usedBy: 'Used by',
     fromTable: (table: string, row: string) => `${table}, row ${row}`,
     fromLabel: 'Packet label, copied by the cook',
@@ -332,7 +221,6 @@ export const en = {
   rulesPage: {
     title: 'Rules',
     intro: 'What is checked before a page is published.',
-    why: 'Why',
     source: 'Source',
   },
 
@@ -340,13 +228,11 @@ export const en = {
     title: (recipe: string) => `Card: ${recipe}`,
     size: 'Card size',
     sizes: {A6: 'A6 (105 × 148 mm)', '6x4': '6 × 4 in', '5x3': '5 × 3 in'},
-    optional: 'if wanted',
     front: 'Front',
     back: 'Back',
     print: 'Print from the browser’s own menu, both sides, at actual size.',
     backToRecipe: 'Back to the recipe',
     scan: 'The page of this recipe',
-    contains: (names: string) => `Contains ${names}.`,
   },
 
   notFound: {
@@ -356,11 +242,6 @@ export const en = {
   },
 
   caption: {
-    serves: (servings: string, weight: string) => `${servings} of ${weight}`,
-    perServing: 'Per serving',
-    per100g: 'Per 100 g',
-    whole: 'Whole batch',
-    contains: (names: string) => `Contains ${names}`,
     full: 'Recipe',
   },
 }

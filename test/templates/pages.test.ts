@@ -160,7 +160,7 @@ describe('a card', () => {
     expect(sides[0]).toContain('600 g chicken thigh, skinless')
     expect(sides[0]).toContain('10 g parsley (if wanted)')
     expect(sides[0]).toContain('One serving, 370 g: energy 395 kcal, protein 35 g')
-    expect(sides[0]).toContain('Contains cereals containing gluten (wheat, barley).')
+    expect(sides[0]).toContain('Contains: cereals containing gluten (wheat, barley).')
   })
 
   test('has what to do on its back', () => {
