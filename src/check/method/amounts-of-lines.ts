@@ -74,8 +74,9 @@ function said({from, to}: AmountMention, text: string): Pick<AmountOfLine, 'isPa
   const sentence = sentenceAround(text, from)
   return {
     isPart:
-      /^\s*of (?:the|it|this|that|your)\b/i.test(text.slice(to, to + 12)) ||
-      partWords.test(text.slice(sentence.from, sentence.to)),
+      !/\ball (?:of )?(?:the )?$/i.test(text.slice(sentence.from, from)) &&
+      (/^\s*of (?:the|it|this|that|your)\b/i.test(text.slice(to, to + 12)) ||
+        partWords.test(text.slice(sentence.from, sentence.to))),
     isRough: roughBefore.test(text.slice(Math.max(sentence.from, from - 20), from)),
   }
 }

@@ -1,7 +1,7 @@
 import type {Food, Origin, Trait} from '../../food/food.ts'
 import type {ComputedLine} from '../../nutrition/computed.ts'
 import {nameWords} from './ingredient-words.ts'
-import {stemOf} from './words.ts'
+import {stemOf, wordsOf} from './words.ts'
 
 /** Words a method uses for every ingredient of a kind. */
 const byTrait: Partial<Record<Trait, string>> = {
@@ -50,7 +50,7 @@ const byAisle: Partial<Record<Food['aisle'], string>> = {
 }
 
 /** Stems of every word that can stand for a line besides its own name. */
-export function collectiveWords({line, group, ingredient}: ComputedLine): ReadonlySet<string> {
+function collectiveWords({line, group, ingredient}: ComputedLine): ReadonlySet<string> {
   const texts =
     ingredient.kind === 'component'
       ? [...nameWords(ingredient.recipe.title.value).nouns]
@@ -75,6 +75,36 @@ export const everything =
   /\beverything\b|\b(?:all|rest|remaining|other|every|each|the)\b[^.;:]{0,30}\bingredients?\b/i
 
 /** `The dry ingredients` and `the wet` are two halves of a batter. */
-export const dryIngredients =
+const dryIngredients =
   /\bdry(?:\s+(?:ingredients|mix|mixture|things|bowl)|\b(?=\s*(?:into|to|and|with)))/i
-export const wetIngredients = /\b(?:wet|liquid)s?\s+(?:ingredients|mix|mixture|things)\b/i
+const wetIngredients = /\b(?:wet|liquid)s?\s+(?:ingredients|mix|mixture|things)\b/i
+
+/**
+ * Tells whether words of a text that name no ingredient stand for one.
+ * @param text without the names in it
+ */
+export function standsFor(text: string): (entry: ComputedLine) => boolean {
+  const stems = new Set(wordsOf(text).map(({stem}) => stem))
+  const [hasDry, hasWet] = [dryIngredients.test(text), wetIngredients.test(text)]
+  return (entry) => {
+    for (const stem of collectiveWords(entry)) if (stems.has(stem)) return true
+    return (hasDry && isDry(entry)) || (hasWet && isWet(entry))
+  }
+}
+
+const dryTraits: readonly Trait[] = ['flour', 'sugar', 'salt', 'leavening', 'spice', 'sweetener']
+const wetTraits: readonly Trait[] = ['liquid', 'juice', 'fat', 'alcohol']
+
+function isDry({ingredient}: ComputedLine): boolean {
+  if (ingredient.kind === 'component') return false
+  const {state, traits} = ingredient.food
+  return state === 'dry' || dryTraits.some((trait) => traits.has(trait))
+}
+
+function isWet({ingredient}: ComputedLine): boolean {
+  if (ingredient.kind === 'component') return true
+  const {from, traits} = ingredient.food
+  return (
+    from.includes('egg') || from.includes('dairy') || wetTraits.some((trait) => traits.has(trait))
+  )
+}

@@ -1,12 +1,6 @@
-import type {ComputedLine} from '../../nutrition/computed.ts'
-import {
-  collectiveWords,
-  dryIngredients,
-  everything,
-  wetIngredients,
-} from '../method/collective-words.ts'
+import type {TextRange} from '../../cookbook/prose/match-at.ts'
+import {everything, standsFor} from '../method/collective-words.ts'
 import {ingredientMentions, stepsOf} from '../method/ingredient-mentions.ts'
-import {wordsOf} from '../method/words.ts'
 import type {Rule} from '../rule.ts'
 
 export const ingredientUsed: Rule = {
@@ -19,12 +13,20 @@ export const ingredientUsed: Rule = {
       .map((passage) => passage.text)
       .join('\n')
     if (text.trim() === '' || everything.test(text)) return
-    const named = new Set(ingredientMentions(computed).flatMap(({lines}) => lines))
+    const mentions = ingredientMentions(computed)
+    const named = new Set(mentions.flatMap(({lines}) => lines))
     const linked = new Set(recipe.method.ingredientLinks.map(({anchor}) => anchor))
-    const stems = new Set(wordsOf(text).map(({stem}) => stem))
+    // What names one ingredient does not stand for another: "olive oil" is no other oil.
+    const others = stepsOf(recipe).map((passage) =>
+      without(
+        passage.text,
+        mentions.filter((mention) => mention.passage === passage),
+      ),
+    )
+    const isMeant = standsFor(others.join('\n'))
     for (const entry of computed.lines) {
       const {line} = entry
-      if (named.has(entry) || linked.has(line.anchor) || isMeant(entry, text, stems)) continue
+      if (named.has(entry) || linked.has(line.anchor) || isMeant(entry)) continue
       const name = line.name.value
       yield {
         place: line.name.place,
@@ -37,31 +39,11 @@ export const ingredientUsed: Rule = {
   },
 }
 
-/** Whether words for several ingredients mean this one too. */
-function isMeant(entry: ComputedLine, text: string, stems: ReadonlySet<string>): boolean {
-  for (const stem of collectiveWords(entry)) if (stems.has(stem)) return true
-  return (isDry(entry) && dryIngredients.test(text)) || (isWet(entry) && wetIngredients.test(text))
-}
-
-function isDry({ingredient}: ComputedLine): boolean {
-  return (
-    ingredient.kind === 'food' &&
-    (ingredient.food.state === 'dry' || isPowder(ingredient.food.traits))
-  )
-}
-
-function isPowder(traits: ReadonlySet<string>): boolean {
-  return ['flour', 'sugar', 'salt', 'leavening', 'spice', 'sweetener'].some((trait) =>
-    traits.has(trait),
-  )
-}
-
-function isWet({ingredient}: ComputedLine): boolean {
-  if (ingredient.kind === 'component') return true
-  const {traits, from} = ingredient.food
-  return (
-    ['liquid', 'juice', 'fat', 'alcohol'].some((trait) =>
-      [...traits].some((each) => each === trait),
-    ) || from.some((origin) => origin === 'egg' || origin === 'dairy')
-  )
+/** A text with the names in it blanked out. */
+function without(text: string, ranges: readonly TextRange[]): string {
+  let left = text
+  for (const {from, to} of ranges) {
+    left = left.slice(0, from) + ' '.repeat(to - from) + left.slice(to)
+  }
+  return left
 }

@@ -1,6 +1,5 @@
 import {placeInPassage} from '../../cookbook/passage-place.ts'
 import {sentencesOf} from '../../cookbook/prose/sentences.ts'
-import type {Passage} from '../../cookbook/recipe.ts'
 import {stepsOf} from '../method/ingredient-mentions.ts'
 import type {Rule} from '../rule.ts'
 import {type Hazard, rawLines} from '../safety/hazard.ts'
@@ -18,11 +17,16 @@ export const marinadeBoiled: Rule = {
   *check({recipe, computed}) {
     if (meats.every((hazard) => rawLines(computed, hazard).length === 0)) return
     const steps = stepsOf(recipe)
+    // Before anything is hot, "pour the marinade over the chicken" is its first use.
+    const isHot = (index: number, from: number): boolean =>
+      steps.slice(0, index).some(isHeated) ||
+      isHeated({text: steps[index]?.text.slice(0, from) ?? ''})
     for (const [index, passage] of steps.entries()) {
       for (const {from, to} of sentencesOf(passage.text)) {
         const sentence = passage.text.slice(from, to)
+        const again = reused.exec(sentence)
         const match =
-          leftOver.exec(sentence) ?? (isCooking(steps, index) ? reused.exec(sentence) : undefined)
+          leftOver.exec(sentence) ?? (again && isHot(index, from + again.index) ? again : undefined)
         if (!match) continue
         // Boiled where it is used, or in one of the steps around.
         const around = steps.slice(Math.max(0, index - 1), index + 2)
@@ -45,11 +49,6 @@ const reused =
   /\b(?:bast\w+|brush\w*|pour\w*|spoon\w*|drizzl\w+|serv\w+|gloss|glaze|toss\w*)\b[^.;]{0,40}\b(?:marinade|marinating liquid)\b/i
 const boiled =
   /\b(?:boil\w*|simmer\w*|bubbl\w*|reduc\w*)\b[^.]*\bmarinade\b|\bmarinade\b[^.]*\b(?:boil\w*|simmer\w*|bubbl\w*|reduc\w*|cook)\b/i
-
-/** Before anything is hot, "pour the marinade over the chicken" is its first use. */
-function isCooking(steps: readonly Passage[], index: number): boolean {
-  return steps.slice(0, index + 1).some(isHeated)
-}
 
 /** Taken off before the raw meat went in. */
 function setAside(texts: readonly string[]): boolean {

@@ -24,9 +24,10 @@ export function temperatureText(hazard: Hazard): string {
   return `${hazards[hazard].celsius} °C (${hazards[hazard].fahrenheit} °F)`
 }
 
-/** The minimum itself, not rounded to whole degrees of either scale. */
+/** The minimum as the chart prints it in one scale or the other, whichever is lower. */
 export function minimumCelsius(hazard: Hazard): number {
-  return ((hazards[hazard].fahrenheit - 32) * 5) / 9
+  const {fahrenheit, celsius} = hazards[hazard]
+  return Math.min(celsius, ((fahrenheit - 32) * 5) / 9)
 }
 
 /** What is raw in a food; undefined where nothing is that heat must make safe. */

@@ -77,13 +77,10 @@ function inUnit(
   return measure === undefined ? undefined : {kind: 'count', measure, count: measured(quantity, 1)}
 }
 
-function measured({low, high}: ProseQuantity, factor: number): Measured {
-  const value = ((low + high) / 2) * factor
-  return {value, halfRange: ((high - low) / 2) * factor, increment: stepOf(low) * factor}
-}
-
-/** The last digit of a decimal number; a whole number for halves and the like. */
-function stepOf(value: number): number {
-  const decimals = /\.(\d+)$/.exec(String(value))?.[1]?.length ?? 0
-  return decimals > 0 && decimals <= 2 ? 10 ** -decimals : 1
+function measured({low, high, increment}: ProseQuantity, factor: number): Measured {
+  return {
+    value: ((low + high) / 2) * factor,
+    halfRange: ((high - low) / 2) * factor,
+    increment: increment * factor,
+  }
 }

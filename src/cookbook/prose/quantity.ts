@@ -5,6 +5,8 @@ import {matchAt} from './match-at.ts'
 export interface ProseQuantity {
   readonly low: number
   readonly high: number
+  /** Unit of the last written digit: 0.5 for `6½`, 1 for words. */
+  readonly increment: number
   /** Index behind it; blanks that follow are not part of it. */
   readonly to: number
 }
@@ -87,7 +89,12 @@ export function quantityAt(text: string, from: number): ProseQuantity | undefine
   if (isAnd && !/\bbetween\s+$/i.test(text.slice(Math.max(0, from - 10), from))) return first
   const second = singleAt(text, first.to + between[0].length)
   return second && second.low > first.low
-    ? {low: first.low, high: second.high, to: second.to}
+    ? {
+        low: first.low,
+        high: second.high,
+        increment: Math.min(first.increment, second.increment),
+        to: second.to,
+      }
     : first
 }
 
@@ -97,7 +104,8 @@ function singleAt(text: string, from: number): ProseQuantity | undefined {
   const part = matchAt(andPart, text, plain.to)
   const more = part && partValues.get(key(part[1]))
   if (more === undefined) return plain
-  return {low: plain.low + more, high: plain.high + more, to: plain.to + (part?.[0].length ?? 0)}
+  const to = plain.to + (part?.[0].length ?? 0)
+  return {low: plain.low + more, high: plain.high + more, increment: 1 - more, to}
 }
 
 /** Longest number a kitchen writes, blanks and fraction included. */
@@ -108,23 +116,28 @@ function digitsAt(text: string, from: number): ProseQuantity | undefined {
   const rest = text.slice(from, from + longestNumber)
   const read = numberAtStart(rest)
   if (!read.ok) return undefined
-  const {value, halfRange} = read.value.number
+  const {value, halfRange, increment} = read.value.number
   const to = from + rest.length - read.value.rest.length
-  return {low: value - halfRange, high: value + halfRange, to}
+  return {low: value - halfRange, high: value + halfRange, increment, to}
 }
 
 function wordsAt(text: string, from: number): ProseQuantity | undefined {
   const counting = matchAt(inCountingWords, text, from)
   const range = counting && countingWords.get(key(counting[1] ?? counting[2]))
   if (counting && range) {
-    return {low: range[0], high: range[1], to: from + counting[0].length}
+    return {
+      low: range[0],
+      high: range[1],
+      increment: Math.min(1, range[0]),
+      to: from + counting[0].length,
+    }
   }
   const match = matchAt(inWords, text, from)
   if (!match) return undefined
   const value =
     (tens.get(key(match[1])) ?? 0) +
     (smallNumbers.get(key(match[2])) ?? smallNumbers.get(key(match[3])) ?? 0)
-  return {low: value, high: value, to: from + match[0].length}
+  return {low: value, high: value, increment: 1, to: from + match[0].length}
 }
 
 function key(words = ''): string {
