@@ -3,6 +3,7 @@ import type {OwnFoods} from '../food/food-index.ts'
 import type {LabelRules} from '../food/label-rules.ts'
 import {nameKey} from '../food/name-key.ts'
 import type {PublishedFoods} from '../food/published-foods.ts'
+import {reportHiddenCharacters} from './hidden-characters.ts'
 import {labelledFood, type OwnFoodEntry, tableFood} from './own-food.ts'
 import {ownFoodReader} from './own-food-fields.ts'
 import type {Located, Problem} from './problem.ts'
@@ -34,6 +35,7 @@ export function readOwnFoods(
 ): OwnFoods & {readonly problems: readonly Problem[]} {
   const problems: Problem[] = []
   const report = reportInto(problems, source.path)
+  reportHiddenCharacters(source.text, report)
   const node = parseYaml(wholeFile(source.text), report)
   const entries = node && ownFoodsReader.read(node, rootReading('The file', report))?.value
   const taken = new Map<string, string>()

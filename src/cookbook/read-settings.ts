@@ -1,4 +1,5 @@
 import type {Settings} from './cookbook.ts'
+import {reportHiddenCharacters} from './hidden-characters.ts'
 import type {Problem} from './problem.ts'
 import {reportInto} from './problems.ts'
 import {type SettingsValues, settingsReader} from './settings-fields.ts'
@@ -19,6 +20,7 @@ export function readSettings(source: SourceText | undefined): {
   if (!source) return {settings: settingsOf({}), problems: []}
   const problems: Problem[] = []
   const report = reportInto(problems, source.path)
+  reportHiddenCharacters(source.text, report)
   const node = parseYaml(wholeFile(withoutByteOrderMark(source.text)), report)
   const values = node && settingsReader.read(node, rootReading('The file', report))?.value
   return {settings: settingsOf(values ?? {}), problems}

@@ -2,6 +2,7 @@ import {expect, test} from 'vitest'
 import {reportHiddenCharacters} from '../../src/cookbook/hidden-characters.ts'
 import type {Problem} from '../../src/cookbook/problem.ts'
 import {reportInto} from '../../src/cookbook/problems.ts'
+import {understandCookbook} from '../../src/cookbook/understand.ts'
 import {pointedAt} from './read-body.ts'
 
 function found(text: string): Problem[] {
@@ -46,4 +47,12 @@ test('what scripts and emoji are written with passes', () => {
 
 test('a file full of them gets a few messages', () => {
   expect(found('\u200B'.repeat(10_000))).toHaveLength(5)
+})
+
+test('every file that a writer writes is looked at', () => {
+  const paths = ['cookbook.yaml', 'foods.yaml', 'pages/about.md', 'plans/week.md', 'recipes/pot.md']
+  const texts = paths.map((path) => ({path, text: `---\n# left to right \u202E\n---\n`}))
+  const {problems} = understandCookbook({texts, images: []})
+  const told = problems.filter(({ruleId}) => ruleId === 'no-hidden-character')
+  expect(told.map(({file}) => file).toSorted()).toEqual(paths)
 })
