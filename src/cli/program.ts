@@ -1,4 +1,5 @@
 import {Argument, Command, Option} from 'commander'
+import {addBaking} from './add-baking.ts'
 import type {ExitCode} from './exit-codes.ts'
 import type {SharedOptions} from './shared-options.ts'
 import {version} from './version.ts'
@@ -24,6 +25,7 @@ export function program(end: (code: ExitCode) => void): Command {
   addCheck(root, end)
   addExplain(root, end)
   addNew(root, end)
+  addBaking(root, end)
   return root
 }
 
