@@ -1,5 +1,6 @@
 import type {Allergen} from '../food/food.ts'
 import type {Computed, Ingredient} from './computed.ts'
+import {type FoodWithin, foodsInDish, foodsWithin} from './foods-in-dish.ts'
 
 /** The allergens of a dish, through its components. */
 export interface ContainedAllergens {
@@ -15,49 +16,27 @@ export interface ContainedAllergens {
 
 /** Gathers the allergens of every line; what is unknown is named, never taken as absent. */
 export function containedAllergens(computed: Computed): ContainedAllergens {
-  return gathered((visit) => visitLines(computed, false, visit))
+  return gathered(foodsInDish(computed))
 }
 
 /** The allergens of one food or component. */
 export function ingredientAllergens(ingredient: Ingredient): ContainedAllergens {
-  return gathered((visit) => visit(ingredient, false))
+  return gathered(foodsWithin(ingredient))
 }
 
-type Visit = (ingredient: Ingredient, isByChoice: boolean) => void
-
-function gathered(walk: (visit: Visit) => void): ContainedAllergens {
+function gathered(foods: readonly FoodWithin[]): ContainedAllergens {
   const contains = new Set<Allergen>()
   const mayContain = new Set<Allergen>()
   const onlyByChoice = new Set<Allergen>()
   const notStated = new Set<string>()
-  // A component met twice adds nothing new, and chains of shared components would grow without end.
-  const seen = {sure: new Set<Computed>(), byChoice: new Set<Computed>()}
-
-  function visit(ingredient: Ingredient, isByChoice: boolean): void {
-    if (ingredient.kind === 'component') {
-      const done = isByChoice ? seen.byChoice : seen.sure
-      if (done.has(ingredient.computed)) return
-      done.add(ingredient.computed)
-      visitLines(ingredient.computed, isByChoice, visit)
-      return
-    }
-    const {food} = ingredient
+  for (const {food, isByChoice} of foods) {
     for (const allergen of food.contains) (isByChoice ? onlyByChoice : contains).add(allergen)
     for (const allergen of food.mayContain) mayContain.add(allergen)
     if (!food.allergensKnown) notStated.add(food.name)
   }
-
-  walk(visit)
   for (const allergen of contains) {
     onlyByChoice.delete(allergen)
     mayContain.delete(allergen)
   }
   return {contains, mayContain, onlyByChoice, notStated}
-}
-
-function visitLines({lines}: Computed, isByChoice: boolean, visit: Visit): void {
-  for (const {ingredient, role, instead} of lines) {
-    visit(ingredient, isByChoice || role === 'optional')
-    for (const choice of instead) visit(choice.ingredient, true)
-  }
 }
