@@ -1,5 +1,5 @@
 import path from 'node:path'
-import {build, type Stage} from '../build.ts'
+import {build} from '../build.ts'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {readCookbook} from '../cookbook/read-folder.ts'
 import {countText} from '../report/count-text.ts'
@@ -21,13 +21,6 @@ interface BuildOptions extends SharedOptions {
   readonly site: string
 }
 
-const stages: Readonly<Record<Stage, string>> = {
-  understanding: 'reading the recipes',
-  computing: 'computing figures',
-  checking: 'checking figures',
-  rendering: 'making pages',
-}
-
 /** Checks a cookbook and, where nothing is wrong, writes its site. */
 export async function buildCommand({content, site, color}: BuildOptions): Promise<ExitCode> {
   refuseOverlap(content, site)
@@ -38,7 +31,7 @@ export async function buildCommand({content, site, color}: BuildOptions): Promis
   const read = await readCookbook(content)
   const assets = await readAssets()
   progress.expect(read.sources.texts.length)
-  const built = build(read, assets, (stage) => progress.begin(stages[stage]))
+  const built = build(read, assets, (stage) => progress.beginStage(stage))
   progress.end()
   const counts = summary(built)
   const filePath = filePathBelow(content)

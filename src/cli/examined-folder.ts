@@ -4,6 +4,7 @@ import type {ReadCookbook} from '../cookbook/sources.ts'
 import {type FilePath, filePathBelow} from '../report/file-path.ts'
 import {message} from '../report/message.ts'
 import type {Message} from '../report/report.ts'
+import {Progress} from './progress.ts'
 
 /** A cookbook folder, read and examined, with its findings as the writer's paths name them. */
 export interface ExaminedFolder {
@@ -14,8 +15,12 @@ export interface ExaminedFolder {
 }
 
 export async function examinedFolder(content: string): Promise<ExaminedFolder> {
+  const progress = new Progress()
+  progress.begin('reading files')
   const read = await readCookbook(content)
-  const examined = examine(read)
+  progress.expect(read.sources.texts.length)
+  const examined = examine(read, (stage) => progress.beginStage(stage))
+  progress.end()
   const filePath = filePathBelow(content)
   const {address} = examined.cookbook.settings
   return {

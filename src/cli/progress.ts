@@ -1,5 +1,13 @@
 import process from 'node:process'
+import type {Stage} from '../build.ts'
 import {tell} from './output.ts'
+
+const stageText: Readonly<Record<Stage, string>> = {
+  understanding: 'reading the recipes',
+  computing: 'computing figures',
+  checking: 'checking figures',
+  rendering: 'making pages',
+}
 
 /** Work that takes longer than this is worth a word. */
 const longMilliseconds = 500
@@ -24,6 +32,10 @@ export class Progress {
     if (!this.#isWatched || !isLong) return
     tell(`\r\u001B[2K${what} …`)
     this.#isShown = true
+  }
+
+  beginStage(stage: Stage): void {
+    this.begin(stageText[stage])
   }
 
   /** Clears the line. */

@@ -100,15 +100,14 @@ class Lister {
     }
   }
 
-  /** Names in a folder, in order; none where it is not there. */
+  /** Names in a folder; none where it is not there. */
   async #names(folder: string): Promise<readonly string[]> {
     const found = await lookAt(this.#root, folder)
     if (found.kind === 'file') this.#tellUnread(folder, 'a folder')
     if (found.kind === 'refused') this.#keep(this.texts, folder, found)
     if (found.kind !== 'folder') return []
-    const names = (await disk.readdir(path.join(this.#root, folder)))
-      .filter((name) => !leftByPrograms.test(name))
-      .sort()
+    const all = await disk.readdir(path.join(this.#root, folder))
+    const names = all.filter((name) => !leftByPrograms.test(name))
     if (names.length <= limits.folderFiles) return names
     this.problems.push(
       folderProblem('cookbook-size', {

@@ -5,12 +5,14 @@ import {describe, expect, test} from 'vitest'
 import {EnvironmentFailure} from '../../src/cookbook/environment-failure.ts'
 import {limits} from '../../src/cookbook/limits.ts'
 import {readCookbook, readFolder} from '../../src/cookbook/read-folder.ts'
+import {inReportOrder} from '../../src/cookbook/report-order.ts'
 import {putFiles, temporaryFolder} from '../temporary-folder.ts'
 
 const recipe = {'recipes/pot.md': '---\ntitle: Pot\n---\n'}
 
 async function reasons(folder: string): Promise<string[]> {
-  return (await readFolder(folder)).problems.map(({severity, reason}) => `${severity}: ${reason}`)
+  const {problems} = await readFolder(folder)
+  return inReportOrder(problems).map(({severity, reason}) => `${severity}: ${reason}`)
 }
 
 describe('what is read', () => {
@@ -126,13 +128,13 @@ describe('links', () => {
       'recipes/pot.md',
     ])
     expect(sources.images.map((image) => image.path)).toEqual(['a.jpg'])
-    expect(problems.map((problem) => problem.reason.split(', ')[0])).toEqual([
+    expect(inReportOrder(problems).map(({reason}) => reason.split(', ')[0])).toEqual([
+      '`images/photos` is a link that leads out of the cookbook folder',
+      '`images/up` is a link to a folder',
+      '`pages` is a link to a folder',
       '`recipes/circle.md` is a link that leads in a circle',
       '`recipes/dead.md` is a link that leads nowhere',
       '`recipes/out.md` is a link that leads out of the cookbook folder',
-      '`pages` is a link to a folder',
-      '`images/photos` is a link that leads out of the cookbook folder',
-      '`images/up` is a link to a folder',
     ])
     expect(problems.every((problem) => problem.severity === 'error')).toBe(true)
   })

@@ -85,6 +85,21 @@ describe('a lock that is held', () => {
     expect(workNames(work.site)).toEqual(['lock'])
   })
 
+  test('lost while the site was compared: nothing is written', async () => {
+    const site = temporaryFolder()
+    const other = JSON.stringify({pid: 1, host: 'galley', token: 'other'})
+    const page = {
+      path: 'index.html',
+      get content() {
+        putFiles(site, {'.scalepan/lock/holder.json': other})
+        return 'one'
+      },
+    }
+    await expect(writeSite(site, [page])).rejects.toThrow('Another build (process 1 on galley)')
+    expect(siteTree(site)).toEqual({})
+    expect(workNames(site)).toEqual(['lock'])
+  })
+
   test('is let go when the work fails', async () => {
     const work = workFolder(temporaryFolder())
     mkdirSync(work.folder)

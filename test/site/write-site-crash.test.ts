@@ -3,7 +3,7 @@
  * recovery from it, and after every way the disk can refuse: all of them tried, none by chance.
  */
 
-import type {writeFileSync as trulyWrite} from 'node:fs'
+import {rmSync, symlinkSync, type writeFileSync as trulyWrite} from 'node:fs'
 import path from 'node:path'
 import {beforeEach, describe, expect, test, vi} from 'vitest'
 import {recoverSite, writeSite} from '../../src/site/write-site.ts'
@@ -13,7 +13,7 @@ import {siteTree, workNames} from './site-tree.ts'
 /** What the disk does at its next changes: `left` go well, then it fails as `how` says. */
 const disk = vi.hoisted(() => ({
   left: Number.POSITIVE_INFINITY,
-  how: 'dies' as 'dies' | 'refuses once' | 'is full',
+  how: 'dies' as 'dies' | 'refuses once' | 'is full' | 'refuses once, then dies',
 }))
 
 class Death extends Error {}
@@ -26,7 +26,7 @@ vi.mock('node:fs', async (importOriginal) => {
     function guard(...args: unknown[]) {
       disk.left--
       if (disk.left >= 0) return change(args)
-      if (disk.how === 'dies') {
+      if (disk.how === 'dies' || (disk.how === 'refuses once, then dies' && disk.left < -2)) {
         // A file may be cut short by the crash, at its very first failing write.
         if (name === 'writeFileSync' && disk.left === -1) cutShort(real.writeFileSync, args)
         throw new Death()
@@ -148,6 +148,37 @@ describe('a build that dies at its n-th change of the disk', () => {
       expect([siteTree(site)['a/changes.html'], kept['a/changes.html']]).toEqual(['new', 'by hand'])
       expect(siteTree(site)['b/goes.html'], `change ${n}`).toBe('by hand')
     }
+  })
+})
+
+describe('between a crash and the next command', () => {
+  test('a folder that became a link is not written through', async () => {
+    for (let n = 0; n < changes; n++) {
+      const site = await withOldSite()
+      await withDisk(n, 'dies', () => failure(writeSite(site, files(newPages))))
+      const outside = temporaryFolder({'changes.html': 'old', 'goes.html': 'gone'})
+      rmSync(path.join(site, 'a'), {recursive: true})
+      symlinkSync(outside, path.join(site, 'a'))
+      await failure(recoverSite(site))
+      await failure(writeSite(site, files(newPages)))
+      const tree = siteTree(outside)
+      expect(tree, `change ${n}`).toEqual({'changes.html': 'old', 'goes.html': 'gone'})
+    }
+  })
+
+  test('a page written by hand while a change was being taken back stays', async () => {
+    let takenBack = 0
+    for (let n = 0; n < changes; n++) {
+      const site = await withOldSite()
+      // The disk refuses once at change n; the build takes the change back and dies at that, later.
+      await withDisk(n, 'refuses once, then dies', () => failure(writeSite(site, files(newPages))))
+      if (!workNames(site).includes('undoing')) continue
+      takenBack++
+      putFiles(site, {'a/changes.html': 'by hand'})
+      expect(await recoverSite(site)).toBe('taken back')
+      expect(siteTree(site), `change ${n}`).toEqual({...oldSite, 'a/changes.html': 'by hand'})
+    }
+    expect(takenBack).toBeGreaterThan(0)
   })
 })
 
