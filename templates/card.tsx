@@ -5,6 +5,7 @@ import type {Part} from './part.ts'
 import {allergenSentences} from './parts/allergen-texts.ts'
 import {kitchenMeasure, lineWeight} from './parts/amount-text.ts'
 import {authored} from './parts/authored.ts'
+import {cautionText} from './parts/caution-lines.tsx'
 import {basisText, portionGrams} from './parts/headline.tsx'
 import {publishedFigures, publishedText} from './parts/published-figures.ts'
 import {qrCode} from './parts/qr-code.ts'
@@ -134,6 +135,7 @@ function back(site: Site, computed: Computed, path: string): Part {
     fridge && `${words.recipe.fridge}: ${daysText(fridge, words)}.`,
     freezer && `${words.recipe.freezer}: ${daysText(freezer, words)}.`,
   ].filter((text) => text !== undefined)
+  const cautions = cautionText(site, computed)
   return (
     <section class="side" aria-label={words.card.back}>
       <h2 class="title">{recipe.title.value}</h2>
@@ -142,6 +144,7 @@ function back(site: Site, computed: Computed, path: string): Part {
         : undefined}
       {authored(recipe.method.body, recipe.path, path)}
       {keeps.length > 0 ? <p>{keeps.join(' ')}</p> : undefined}
+      {cautions === undefined ? undefined : <p class="cautions">{cautions}</p>}
     </section>
   )
 }

@@ -4,6 +4,7 @@ import {captionPath, cardPath, recipePath, relativeHref} from './addresses.ts'
 import type {Part} from './part.ts'
 import {allergenLines} from './parts/allergen-lines.tsx'
 import {authored} from './parts/authored.ts'
+import {cautionLines} from './parts/caution-lines.tsx'
 import {comparisonBars} from './parts/comparison-bars.ts'
 import {energyBeams} from './parts/energy-beam.ts'
 import {figuresTable, missingFigures} from './parts/figures-table.tsx'
@@ -50,6 +51,7 @@ export function recipePage(site: Site, computed: Computed): Page {
               {authored(recipe.method.body, recipe.path, path)}
             </section>
             {keeping(site, computed)}
+            {cautionLines(site, computed)}
           </div>
         </div>
         {figuresPart(site, computed)}

@@ -67,6 +67,8 @@ export const en = {
     method: 'Method',
     figures: 'Figures',
     keeping: 'Keeping',
+    cautions: 'To stay well',
+    cautionSources: 'Sources',
     allergens: 'Allergens',
     usedIn: 'Used in',
     tags: 'Filed under',

@@ -1,7 +1,9 @@
 import {checkCookbook} from '../../src/check/check-cookbook.ts'
+import type {Cookbook} from '../../src/cookbook/cookbook.ts'
 import type {Problem} from '../../src/cookbook/problem.ts'
 import {understandCookbook} from '../../src/cookbook/understand.ts'
 import {computeCookbook} from '../../src/nutrition/compute-cookbook.ts'
+import type {Computed} from '../../src/nutrition/computed.ts'
 
 /** A dish in two parts, as a test writes it. */
 export interface DishText {
@@ -33,8 +35,11 @@ export function dishFile({ingredients, front = [], method}: DishText): string {
   ].join('\n')
 }
 
-/** What all rules but those about stated figures find in a dish, from its text to the end. */
-export function findingsIn(dish: DishText): readonly Problem[] {
+/** A dish from its text to its figures, with the cookbook around it. */
+export function computedIn(dish: DishText): {
+  readonly cookbook: Cookbook
+  readonly computed: ReadonlyMap<string, Computed>
+} {
   const texts = Object.entries({dish: dishFile(dish), ...dish.others}).map(([slug, text]) => ({
     path: `recipes/${slug}.md`,
     text,
@@ -46,6 +51,12 @@ export function findingsIn(dish: DishText): readonly Problem[] {
   const {computed, problems: unresolved} = computeCookbook(cookbook)
   const faults = [...problems, ...unresolved]
   if (faults.length > 0) throw new Error(faults.map(({reason}) => reason).join('\n'))
+  return {cookbook, computed}
+}
+
+/** What all rules but those about stated figures find in a dish. */
+export function findingsIn(dish: DishText): readonly Problem[] {
+  const {cookbook, computed} = computedIn(dish)
   return checkCookbook(cookbook, computed).filter(
     ({ruleId, file}) => ruleId !== 'missing-stated' && file === 'recipes/dish.md',
   )

@@ -1,0 +1,34 @@
+import {cautionsOf, localRulesFirst} from '../../src/check/safety/cautions.ts'
+import type {Computed} from '../../src/nutrition/computed.ts'
+import type {Part} from '../part.ts'
+import type {Site} from '../site.ts'
+
+/** What to mind for safety, each with its source; undefined where nothing is known to mind. */
+export function cautionLines({words}: Site, computed: Computed): Part {
+  const cautions = cautionsOf(computed)
+  if (cautions.length === 0) return undefined
+  return (
+    <section aria-labelledby="part-cautions" class="whole">
+      <h2 id="part-cautions">{words.recipe.cautions}</h2>
+      <ul>
+        {cautions.map(({text, source}) => (
+          <li>
+            {text} <span class="note">{source}</span>
+          </li>
+        ))}
+      </ul>
+      <p class="note">{localRulesFirst}</p>
+    </section>
+  )
+}
+
+/** The same in few lines for a card: the sources once, behind what they say. */
+export function cautionText({words}: Site, computed: Computed): string | undefined {
+  const cautions = cautionsOf(computed)
+  if (cautions.length === 0) return undefined
+  const texts = cautions.map(({text}) => text)
+  const sources = [...new Set(cautions.map(({source}) => source))]
+  return [...texts, `${words.recipe.cautionSources}: ${sources.join(' ')}`, localRulesFirst].join(
+    ' ',
+  )
+}
