@@ -1,4 +1,9 @@
+import type {Root} from 'mdast'
 import {describe, expect, test} from 'vitest'
+import {readMethod} from '../../src/cookbook/method.ts'
+import type {Problem} from '../../src/cookbook/problem.ts'
+import {reportInto} from '../../src/cookbook/problems.ts'
+import {htmlText} from '../../src/site/html.ts'
 import {grams, line} from '../kitchen.ts'
 import {pointedAt, type ReadBody, readPageBody, readRecipeBody} from './read-body.ts'
 
@@ -280,4 +285,30 @@ test('a method in quotes and lists becomes plain elements without places', () =>
     '<ol><li>Stir<ul><li>once</li></ul></li><li>Rest</li></ol><blockquote><p>Wait</p></blockquote><hr><pre><code>code</code></pre><p><code>a</code><br><strong>b</strong></p>',
   )
   expect(JSON.stringify(method.body)).not.toContain('position')
+})
+
+test('what a plugin of another pipeline hung on a tree stays out of the page', () => {
+  const root: Root = {
+    type: 'root',
+    children: [
+      {
+        type: 'paragraph',
+        data: {hName: 'script', hProperties: {onclick: 'alert(1)'}},
+        children: [
+          {type: 'text', value: 'Stir.', data: {hName: 'iframe'}},
+          {type: 'link', url: 'javascript:alert(1)', children: [{type: 'text', value: 'x'}]},
+        ],
+      },
+    ],
+  }
+  const problems: Problem[] = []
+  const source = {path: 'recipes/pot.md', text: ''}
+  const report = reportInto(problems, source.path)
+  const {body, passages} = readMethod(root, {source, lines: [], report})
+  expect(htmlText(body)).toBe('<p>Stir.x</p>\n')
+  expect(passages.map(({text}) => text)).toEqual(['Stir.x'])
+  // Nodes that were made up have no place: the beginning of the file stands in.
+  expect(problems.map(({ruleId, place}) => [ruleId, place?.start.line])).toEqual([
+    ['no-unsafe-link', 1],
+  ])
 })

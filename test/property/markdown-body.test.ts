@@ -134,6 +134,24 @@ describe('whatever an author writes', () => {
     )
   })
 
+  test('no text at all, not even half a character, is more than can be read', () => {
+    const sign = fc.constantFrom(...'\\`*_{}[]()<>#+-.!|&;:"\'~=\t\r\n \u0000\uFFFD0a')
+    const any = fc.oneof(
+      fc.string({unit: 'binary', maxLength: 60}),
+      fc.array(sign, {maxLength: 60}).map((signs) => signs.join('')),
+      fc
+        .array(fc.integer({min: 0, max: 0xffff}), {maxLength: 40})
+        .map((codes) => String.fromCharCode(...codes)),
+    )
+    fc.assert(
+      fc.property(any, (text) => {
+        const read = readOrRefuse(text)
+        if (read) expectPlain(read.html)
+      }),
+      {numRuns: 4000},
+    )
+  })
+
   test('every place lies in the file, with its line and column', () => {
     fc.assert(
       fc.property(body, (text) => {
