@@ -13,7 +13,9 @@ import {partWeighed} from './weigh.ts'
 export interface LineFigures {
   /** Edible grams as listed. */
   readonly grams: Uncertain
-  /** Edible grams that stay in the dish. */
+  /** Edible grams that go into the pot: without what is cut off, or the part eaten. */
+  readonly usedGrams: Uncertain
+  /** Grams of those that stay in the dish. */
   readonly staysGrams: Uncertain
   readonly purchasedGrams: number
   readonly adds: Figures<'batch'>
@@ -43,6 +45,7 @@ export function computeLine(
     ok: true,
     value: {
       grams,
+      usedGrams: used,
       purchasedGrams: grams.value / (1 - refuseRatio),
       staysGrams: losses.value.reduce((rest, loss) => difference(rest, loss.grams), used),
       adds: losses.value.length === 0 ? whole : afterLosses(whole, losses.value),

@@ -35,7 +35,8 @@ export function computeRecipe(
   if (lines.length < results.length) return {problems}
   const counted = lines.filter(({role}) => role === 'counted')
   const mixedGrams = sum(counted.map(({staysGrams}) => staysGrams))
-  const finished = finishedBatch(recipe, mixedGrams, cookbook)
+  const usedGrams = sum(counted.map((line) => line.usedGrams))
+  const finished = finishedBatch(recipe, {usedGrams, mixedGrams}, cookbook)
   if (finished.problem) problems.push({...finished.problem, file: recipe.path})
   const batchOf = (adds: readonly Figures<'batch'>[]) => servedFigures(total(adds), finished)
   const batch = batchOf(counted.map(({adds}) => adds))

@@ -17,6 +17,8 @@ export interface ComputedLine {
   readonly role: 'counted' | 'optional' | 'uncounted'
   /** Edible grams that go into the dish as listed, before anything is poured off or left over. */
   readonly grams: Uncertain
+  /** Edible grams that go into the pot: without what is cut off, or the part eaten. */
+  readonly usedGrams: Uncertain
   /** Grams of those that stay in the dish. */
   readonly staysGrams: Uncertain
   /** Grams to buy: with peel and bone where the line is as purchased or the food has refuse. */

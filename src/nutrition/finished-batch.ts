@@ -17,13 +17,18 @@ export interface FinishedBatch {
   readonly problem?: Omit<Problem, 'file'>
 }
 
-/** The finished weight; a weighed one wins over a yield factor. */
+/**
+ * The finished weight; a weighed one wins over a yield factor.
+ * @param usedGrams what went into the pot, rendered fat and drained liquid included: a yield factor
+ *   counts from there, for what is poured off is part of what cooking takes away
+ * @param mixedGrams what of it stays in the dish
+ */
 export function finishedBatch(
   recipe: Recipe,
-  mixedGrams: Uncertain,
+  {usedGrams, mixedGrams}: {readonly usedGrams: Uncertain; readonly mixedGrams: Uncertain},
   cookbook: Cookbook,
 ): FinishedBatch {
-  const {batchGrams, problem} = finishedWeight(recipe, mixedGrams, cookbook)
+  const {batchGrams, problem} = finishedWeight(recipe, usedGrams, cookbook)
   const {scaleGrams} = cookbook.settings
   const left =
     recipe.leftBehind &&
@@ -39,7 +44,7 @@ export function finishedBatch(
 
 function finishedWeight(
   recipe: Recipe,
-  mixedGrams: Uncertain,
+  usedGrams: Uncertain,
   {settings, foods}: Cookbook,
 ): Pick<FinishedBatch, 'batchGrams' | 'problem'> {
   if (recipe.batch) {
@@ -51,7 +56,7 @@ function finishedWeight(
   if (!recipe.yieldFactor) return {}
   const {value: written, place} = recipe.yieldFactor
   const result = yieldFactor(written, foods)
-  if (result.ok) return {batchGrams: product(mixedGrams, result.factor)}
+  if (result.ok) return {batchGrams: product(usedGrams, result.factor)}
   const actual = written.kind === 'like' ? written.cooked : String(written.ratio)
   return {
     problem: {
