@@ -73,7 +73,9 @@ ${statedPlace}---
 1. Soften the [onion](#brown-onion), chopped, in the [oil](#olive-oil).
 2. Add the [carrot](#carrot) in slices, the [lentils](#red-lentils), rinsed, and the
    [water](#water). Simmer for 20 minutes, until the lentils fall apart.
-3. Stir in the [salt](#salt), taste, and cool what is left over within two hours.
+3. Stir in the [salt](#salt) and taste.
+
+What is left over: cool it within two hours, keep it in the fridge, and reheat it to 74 °C (165 °F).
 `
 
 const siteIgnore = `*
