@@ -94,7 +94,7 @@ describe('A setting that cannot be meant is refused', () => {
     ['scale: 1', '`scale` is `1`, expected a weight such as `150 g`'],
     ['scale: 0 g', '`scale` is `0 g`, expected an amount above `0`'],
     ['rules: uk', '`rules` is `uk`, expected one of `us`, `eu`'],
-    ['tolerance: lax', '`tolerance` is `lax`, expected one of `household`, `us`, `eu`, `strict`'],
+    ['tolerance: lax', '`tolerance` is `lax`, expected one of `household`, `us`, `us both ways`, `eu`, `strict`'],
     ['tolerances: { protein: 10 }', '`protein` in `tolerances` is `10`, expected a unit: `10 g`'],
     [
       'tolerances: { protein: -10 % }',
