@@ -1,12 +1,14 @@
 import type {CookbookRule, Rule} from './rule.ts'
 import {amountsInMethod} from './rules/amounts-in-method.ts'
 import {batchWeight} from './rules/batch-weight.ts'
+import {choicesFit} from './rules/choices-fit.ts'
 import {componentMade} from './rules/component-made.ts'
 import {componentReady} from './rules/component-ready.ts'
 import {coolingSaid} from './rules/cooling-said.ts'
 import {eggDishTemperature} from './rules/egg-dish-temperature.ts'
 import {fatPouredOff} from './rules/fat-poured-off.ts'
 import {fishTemperature} from './rules/fish-temperature.ts'
+import {freeFrom} from './rules/free-from.ts'
 import {freezerQuality} from './rules/freezer-quality.ts'
 import {garlicInOil} from './rules/garlic-in-oil.ts'
 import {groundMeatTemperature} from './rules/ground-meat-temperature.ts'
@@ -33,6 +35,7 @@ import {scalesAgree} from './rules/scales-agree.ts'
 import {statedEnergy} from './rules/stated-energy.ts'
 import {statedMacros} from './rules/stated-macros.ts'
 import {stepsFitTime} from './rules/steps-fit-time.ts'
+import {suitsDiet} from './rules/suits-diet.ts'
 import {temperatureTooLow} from './rules/temperature-too-low.ts'
 import {totalInMethod} from './rules/total-in-method.ts'
 import {unknownFigure} from './rules/unknown-figure.ts'
@@ -74,6 +77,9 @@ export const recipeRules: readonly Rule[] = [
   freezerQuality,
   coolingSaid,
   reheatingSaid,
+  freeFrom,
+  suitsDiet,
+  choicesFit,
 ]
 
 /** Every rule about the cookbook as a whole. */

@@ -41,7 +41,7 @@ type Walk = (
 /** A walk enters each component once for sure and once by choice. */
 function walk(): Walk {
   const seen = {sure: new Set<Computed>(), byChoice: new Set<Computed>()}
-  return function* foods(ingredient, isByChoice, through) {
+  return function* foods(ingredient, isByChoice, through): Iterable<FoodWithin> {
     if (ingredient.kind === 'food') {
       yield {food: ingredient.food, through, isByChoice}
       return

@@ -12,6 +12,10 @@ export interface DishText {
   /** Further lines of front matter. */
   readonly front?: readonly string[]
   readonly method: string
+  /** Further lines of cookbook.yaml. */
+  readonly settings?: readonly string[]
+  /** foods.yaml, where the cookbook has one. */
+  readonly foods?: string
   /** Other recipes of the cookbook, whole files by slug. */
   readonly others?: Readonly<Record<string, string>>
 }
@@ -45,7 +49,11 @@ export function computedIn(dish: DishText): {
     text,
   }))
   const {cookbook, problems} = understandCookbook({
-    texts: [{path: 'cookbook.yaml', text: 'title: Test\n'}, ...texts],
+    texts: [
+      {path: 'cookbook.yaml', text: ['title: Test', ...(dish.settings ?? []), ''].join('\n')},
+      ...(dish.foods === undefined ? [] : [{path: 'foods.yaml', text: dish.foods}]),
+      ...texts,
+    ],
     images: [],
   })
   const {computed, problems: unresolved} = computeCookbook(cookbook)

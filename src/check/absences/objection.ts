@@ -1,0 +1,50 @@
+import type {FoodInDish, FoodWithin} from '../../nutrition/foods-in-dish.ts'
+
+/** Why a food speaks against what a page promises of a dish. */
+export interface Objection {
+  /** `no` where the food is known to break the promise, `unknown` where nobody has stated it. */
+  readonly kind: 'no' | 'unknown'
+  /** Goes on after the food: "which contains milk"; of an unknown one, what has to be stated. */
+  readonly why: string
+}
+
+export interface ObjectingFood extends Objection {
+  readonly found: FoodInDish
+}
+
+/** The foods that speak against a promise, each once, what is known first. */
+export function objections(
+  foods: readonly FoodInDish[],
+  objection: (food: FoodWithin['food']) => Objection | undefined,
+): readonly ObjectingFood[] {
+  const seen = new Set<FoodWithin['food']>()
+  const against = foods.flatMap((found) => {
+    if (seen.has(found.food)) return []
+    seen.add(found.food)
+    const why = objection(found.food)
+    return why ? [{...why, found}] : []
+  })
+  return [
+    ...against.filter(({kind}) => kind === 'no'),
+    ...against.filter(({kind}) => kind === 'unknown'),
+  ]
+}
+
+/** `feta`, or `feta` in `mint dressing`: the food and the component it comes through. */
+export function foodText({food, through, line, isByChoice}: FoodInDish): string {
+  const component = through.at(-1)
+  const where = component ? ` in \`${component.recipe.title.value}\`` : ''
+  const isAlternative = isByChoice && line.role !== 'optional'
+  const choice = !isByChoice ? '' : isAlternative ? 'the alternative ' : 'the optional '
+  return `${choice}\`${food.name}\`${where}`
+}
+
+/** Foods that a message names. */
+const mostNamed = 3
+
+/** The first few of them in words, and how many more there are. */
+export function foodsText(against: readonly ObjectingFood[]): string {
+  const named = against.slice(0, mostNamed).map(({found}) => foodText(found))
+  const more = against.length - named.length
+  return more > 0 ? `${named.join(', ')} and ${more} more` : named.join(', ')
+}
