@@ -4,13 +4,12 @@ import type {Allergen} from '../../src/food/food.ts'
 import {nutrientText} from '../../src/food/nutrient-text.ts'
 import type {Computed, ComputedAlternative, ComputedLine} from '../../src/nutrition/computed.ts'
 import {containedAllergens, ingredientAllergens} from '../../src/nutrition/contained-allergens.ts'
-import {publishedFigure} from '../../src/nutrition/published.ts'
+import {mainNutrients, publishedFigure} from '../../src/nutrition/published.ts'
 import {recipePath, relativeHref} from '../addresses.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import type {Words} from '../words/en.ts'
 import {weightText} from './amount-text.ts'
-import {mainNutrients} from './published-figures.ts'
 
 /** What may stand instead of a line, and what one serving then has more or less of. */
 export function alternativeNotes(

@@ -5,12 +5,12 @@ import {type Basis, type Figures, isComplete} from '../../src/food/figures.ts'
 import {nutrientText} from '../../src/food/nutrient-text.ts'
 import type {PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
-import {publishedFigure} from '../../src/nutrition/published.ts'
+import {mainNutrients, publishedFigure} from '../../src/nutrition/published.ts'
 import {roundedText} from '../../src/units/format-figure.ts'
 import {recipePath, relativeHref} from '../addresses.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
-import {computedOn, mainNutrients} from './published-figures.ts'
+import {computedOn} from './published-figures.ts'
 
 interface Other {
   readonly name: string

@@ -1,10 +1,11 @@
 import type {Basis} from '../../src/food/figures.ts'
 import {nutrientUnit} from '../../src/food/nutrients.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
+import {mainNutrients} from '../../src/nutrition/published.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import type {Words} from '../words/en.ts'
-import {mainNutrients, publishedNumber, publishedOn} from './published-figures.ts'
+import {publishedNumber, publishedOn} from './published-figures.ts'
 
 /** Heads of the columns of main figures, the unit said once. */
 export function figureHeads(words: Words): Part[] {

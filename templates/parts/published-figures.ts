@@ -5,7 +5,7 @@ import {isComplete} from '../../src/food/figures.ts'
 import {nutrientText} from '../../src/food/nutrient-text.ts'
 import {type NutrientUnit, nutrientUnit, type PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
-import {publishedFigure} from '../../src/nutrition/published.ts'
+import {mainNutrients, publishedFigure} from '../../src/nutrition/published.ts'
 import {roundedText, usualDecimals} from '../../src/units/format-figure.ts'
 import type {Words} from '../words/en.ts'
 
@@ -22,9 +22,6 @@ export interface PublishedFigures {
   readonly basis: Basis
   readonly figures: readonly PublishedFigure[]
 }
-
-/** The figures every recipe shows, in the order a reader who logs them looks. */
-export const mainNutrients = ['energy', 'protein', 'carbohydrate', 'fat'] as const
 
 /** The computed figures on a basis; undefined where the recipe does not give it. */
 export function computedOn(basis: Basis, computed: Computed): Figures<Basis> | undefined {
