@@ -27,17 +27,22 @@ export interface Built extends Examined {
 /** What a build is doing, in the order it does it. */
 export type Stage = 'understanding' | 'computing' | 'checking' | 'rendering'
 
-/**
- * Understands, computes and checks a cookbook. Pure: the same texts give the same findings.
- * @param begin is told each stage as it begins
- */
-export function examine(read: ReadCookbook, begin: (stage: Stage) => void = ignore): Examined {
+/** What an examination is told beside the texts. */
+export interface Circumstances {
+  /** Is told each stage as it begins. */
+  readonly begin?: (stage: Stage) => void
+  /** The day of the check, `2026-11-25`: without it, nothing is said about the age of labels. */
+  readonly today?: string
+}
+
+/** Understands, computes and checks a cookbook. Pure: the same texts give the same findings. */
+export function examine(read: ReadCookbook, {begin = ignore, today}: Circumstances = {}): Examined {
   begin('understanding')
   const understood = understandCookbook(read.sources)
   begin('computing')
   const {computed, problems} = computeCookbook(understood.cookbook)
   begin('checking')
-  const found = checkCookbook(understood.cookbook, computed)
+  const found = checkCookbook(understood.cookbook, computed, today)
   return {
     cookbook: understood.cookbook,
     computed,
@@ -52,11 +57,11 @@ export function examine(read: ReadCookbook, begin: (stage: Stage) => void = igno
 export function build(
   read: ReadCookbook,
   assets: readonly SiteFile[],
-  begin: (stage: Stage) => void = ignore,
+  circumstances: Circumstances = {},
 ): Built {
-  const examined = examine(read, begin)
+  const examined = examine(read, circumstances)
   if (examined.problems.some(({severity}) => severity === 'error')) return {...examined, files: []}
-  begin('rendering')
+  circumstances.begin?.('rendering')
   const files = renderSite({
     ...examined,
     rules: ruleTexts,

@@ -31,6 +31,7 @@ export const settings: Settings = {
   tolerances: new Map(),
   cups: 'us',
   severities: new Map(),
+  checks: [],
   print: {paper: 'A4', cards: 'A6'},
 }
 

@@ -5,14 +5,18 @@ import type {Computed} from '../nutrition/computed.ts'
 import type {CookbookRule, Finding, Rule} from './rule.ts'
 import {cookbookRules, recipeRules} from './rules.ts'
 
-/** Runs every rule over every recipe that could be computed, and stamps what they find. */
+/**
+ * Runs every rule over every recipe that could be computed, and stamps what they find.
+ * @param today the day of the check, `2026-11-25`; without it no label is too old
+ */
 export function checkCookbook(
   cookbook: Cookbook,
   all: ReadonlyMap<string, Computed>,
+  today?: string,
 ): readonly Problem[] {
   const ofRecipes = [...all.values()].flatMap((computed) => checkRecipe(computed, cookbook, all))
   const ofCookbook = cookbookRules.flatMap((rule) =>
-    stamped(rule, cookbook.settings, rule.check({cookbook, all}), ''),
+    stamped(rule, cookbook.settings, rule.check({cookbook, all, today}), ''),
   )
   return [...ofRecipes, ...ofCookbook]
 }

@@ -38,7 +38,13 @@ export interface Rule {
   check(subject: Subject): Iterable<Finding>
 }
 
+/** What a rule about the cookbook as a whole looks at. */
+export interface CookbookSubject extends Omit<Subject, 'recipe' | 'computed'> {
+  /** The day of the check, `2026-11-25`; undefined where nobody said. */
+  readonly today?: string | undefined
+}
+
 /** A rule about the cookbook as a whole, run once. */
 export interface CookbookRule extends Omit<Rule, 'check'> {
-  check(subject: Omit<Subject, 'recipe' | 'computed'>): Iterable<Finding & {readonly file: string}>
+  check(subject: CookbookSubject): Iterable<Finding & {readonly file: string}>
 }

@@ -15,6 +15,7 @@ import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {print, tell} from './output.ts'
 import {Progress} from './progress.ts'
 import type {SharedOptions} from './shared-options.ts'
+import {today} from './today.ts'
 
 interface BuildOptions extends SharedOptions {
   readonly content: string
@@ -31,7 +32,10 @@ export async function buildCommand({content, site, color}: BuildOptions): Promis
   const read = await readCookbook(content)
   const assets = await readAssets()
   progress.expect(read.sources.texts.length)
-  const built = build(read, assets, (stage) => progress.beginStage(stage))
+  const built = build(read, assets, {
+    begin: (stage) => progress.beginStage(stage),
+    today: today(),
+  })
   progress.end()
   const counts = summary(built)
   const filePath = filePathBelow(content)

@@ -5,6 +5,7 @@ import {type FilePath, filePathBelow} from '../report/file-path.ts'
 import {message} from '../report/message.ts'
 import type {Message} from '../report/report.ts'
 import {Progress} from './progress.ts'
+import {today} from './today.ts'
 
 /** A cookbook folder, read and examined, with its findings as the writer's paths name them. */
 export interface ExaminedFolder {
@@ -19,7 +20,10 @@ export async function examinedFolder(content: string): Promise<ExaminedFolder> {
   progress.begin('reading files')
   const read = await readCookbook(content)
   progress.expect(read.sources.texts.length)
-  const examined = examine(read, (stage) => progress.beginStage(stage))
+  const examined = examine(read, {
+    begin: (stage) => progress.beginStage(stage),
+    today: today(),
+  })
   progress.end()
   const filePath = filePathBelow(content)
   const {address} = examined.cookbook.settings

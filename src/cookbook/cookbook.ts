@@ -35,6 +35,10 @@ export interface Settings {
   readonly cups: CupSystem
   /** Severities the writer changed, by rule id; `off` silences a rule. */
   readonly severities: ReadonlyMap<string, Severity | 'off'>
+  /** The rule ids among them, where they stand. */
+  readonly checks: readonly Located<string>[]
+  /** Days after which a label wants reading again; absent: labels do not age. */
+  readonly labelDays?: number
   readonly print: {readonly paper: 'A4' | 'Letter' | 'A5'; readonly cards: 'A6' | '6x4' | '5x3'}
 }
 

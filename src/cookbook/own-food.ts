@@ -26,10 +26,11 @@ const mostSuggestions = 3
 
 /** A food with a panel of its own. */
 export function labelledFood(
-  {name, fields, file, report}: OwnFoodEntry,
+  entry: OwnFoodEntry,
   written: Located<WrittenLabel>,
   cookbookRules: LabelRules,
 ): Food | undefined {
+  const {name, fields, file, report} = entry
   const sameAs = fields['same as']
   if (sameAs) {
     report({
@@ -58,15 +59,13 @@ export function labelledFood(
     ...(polyolGrams.size > 0 && {polyolGrams}),
     label,
     provenance: {kind: 'label', file, place},
-    ...common(fields, report),
+    ...common(entry),
   }
 }
 
 /** Another name for a food of a table; what the writer adds comes on top of what the table says. */
-export function tableFood(
-  {name, fields, report}: OwnFoodEntry,
-  published: PublishedFoods,
-): Food | undefined {
+export function tableFood(entry: OwnFoodEntry, published: PublishedFoods): Food | undefined {
+  const {name, fields, report} = entry
   const sameAs = fields['same as']
   if (!sameAs) {
     report({
@@ -98,7 +97,7 @@ export function tableFood(
     allergensKnown: base.allergensKnown || fields.contains !== undefined,
     refuseRatio: fields.refuse?.value ?? base.refuseRatio,
     measures: new Map([...base.measures, ...measures(fields)]),
-    ...common(fields, report),
+    ...common(entry),
   }
 }
 
@@ -108,7 +107,12 @@ function nearOr(near: readonly string[]): string {
 }
 
 /** What both kinds of entry have alike. */
-function common(fields: FoodValues, report: Report): Pick<Food, 'also' | 'mayContain' | 'sold'> {
+function common({
+  name,
+  fields,
+  file,
+  report,
+}: OwnFoodEntry): Pick<Food, 'also' | 'mayContain' | 'named' | 'sold'> {
   const {weight, price} = fields.sold?.value ?? {}
   if (price && !weight) {
     report({
@@ -118,6 +122,7 @@ function common(fields: FoodValues, report: Report): Pick<Food, 'also' | 'mayCon
     })
   }
   return {
+    named: {file, place: name.place},
     also: values(fields.also),
     mayContain: new Set(values(fields['may contain'])),
     ...(weight && {

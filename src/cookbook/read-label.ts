@@ -134,7 +134,7 @@ function writtenLabel(values: LabelValues): WrittenLabel['label'] {
     printedPolyols:
       polyolsWritten && !isOneFigure(polyolsWritten) ? byKind(polyolsWritten) : new Map(),
     state: state?.value ?? 'as sold',
-    ...(read && {readOn: read.value}),
+    ...(read && {readOn: {day: read.value, place: read.place}}),
   }
 }
 

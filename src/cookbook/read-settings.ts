@@ -50,6 +50,8 @@ function settingsOf(values: SettingsValues): Settings {
     tolerances: new Map(tolerances),
     cups: values.cups?.value ?? (rules === 'us' ? 'us' : 'metric'),
     severities: new Map(severities.map(({key, value}) => [key.value, value.value])),
+    checks: severities.map(({key}) => key),
+    ...(values['label age'] && {labelDays: values['label age'].value}),
     print: {paper: print?.paper?.value ?? 'A4', cards: print?.cards?.value ?? 'A6'},
   }
 }

@@ -2,6 +2,7 @@ import {labelRules} from '../food/label-rules.ts'
 import {nutrientUnit, type PublishedNutrient} from '../food/nutrients.ts'
 import {parseFigure} from '../food/parse-figure.ts'
 import {parseWeight} from '../units/parse-amount.ts'
+import {parseDays} from '../units/parse-duration.ts'
 import {parsePercent} from '../units/parse-percent.ts'
 import {type Parsed, parsed, refused} from '../units/parsed.ts'
 import {cupSystems} from '../units/units.ts'
@@ -105,6 +106,10 @@ const fields = {
   checks: optional(
     openMapping('severities by rule id', choice(['error', 'warning', 'note', 'off'])),
     'How strict single rules are',
+  ),
+  'label age': optional(
+    parsedText('a time such as `12 months`', parseDays, ['12 months']),
+    'How long a packet’s figures count as fresh; each label says when it was read',
   ),
   print: optional(
     mapping('sizes such as `{ paper: A4, cards: A6 }`', {

@@ -162,5 +162,7 @@ export interface Food {
   /** Grams per 100 g; only for checking that mass is conserved. */
   readonly ashGrams?: number
   readonly provenance: Provenance
+  /** Where its name stands in foods.yaml; absent for a food that only a table has. */
+  readonly named?: {readonly file: string; readonly place: Position}
   readonly sold?: Pack
 }

@@ -34,7 +34,7 @@ export interface Label {
   /** Polyols by kind; then `printed` has no line for them. */
   readonly printedPolyols: ReadonlyMap<Polyol, Printed>
   /** The day the writer read the packet, `2026-10-03`. */
-  readonly readOn?: string
+  readonly readOn?: {readonly day: string; readonly place: Position}
   readonly state: 'as sold' | 'as prepared'
 }
 

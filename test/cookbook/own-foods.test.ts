@@ -64,7 +64,7 @@ describe('A packet label', () => {
       perGrams: 150,
       perText: '150 g',
       rules: 'eu',
-      readOn: '2026-10-03',
+      readOn: {day: '2026-10-03'},
       state: 'as sold',
     })
     expect(skyr.label?.printed.get('salt')).toMatchObject({value: 0.13, text: '0.13 g'})

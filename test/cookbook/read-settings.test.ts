@@ -21,6 +21,7 @@ test('A cookbook without settings has a default for each', () => {
     tolerances: new Map(),
     cups: 'metric',
     severities: new Map(),
+    checks: [],
     print: {paper: 'A4', cards: 'A6'},
   })
   expect(read('').settings).toEqual(settings)
@@ -40,9 +41,10 @@ tolerance: strict
 tolerances: { protein: 10 %, energy: 20 kcal, added sugars: 500 mg }
 cups: imperial
 checks: { missing-stated: off, stated-energy: warning }
+label age: 3 months
 print: { paper: Letter, cards: 6x4 }`)
   expect(problems).toEqual([])
-  expect(settings).toEqual({
+  expect(settings).toMatchObject({
     title: 'The training table',
     description: 'What the crews eat',
     language: 'en-GB',
@@ -62,6 +64,8 @@ print: { paper: Letter, cards: 6x4 }`)
       ['missing-stated', 'off'],
       ['stated-energy', 'warning'],
     ]),
+    checks: [{value: 'missing-stated'}, {value: 'stated-energy'}],
+    labelDays: 90,
     print: {paper: 'Letter', cards: '6x4'},
   })
 })
@@ -94,7 +98,10 @@ describe('A setting that cannot be meant is refused', () => {
     ['scale: 1', '`scale` is `1`, expected a weight such as `150 g`'],
     ['scale: 0 g', '`scale` is `0 g`, expected an amount above `0`'],
     ['rules: uk', '`rules` is `uk`, expected one of `us`, `eu`'],
-    ['tolerance: lax', '`tolerance` is `lax`, expected one of `household`, `us`, `us both ways`, `eu`, `strict`'],
+    [
+      'tolerance: lax',
+      '`tolerance` is `lax`, expected one of `household`, `us`, `us both ways`, `eu`, `strict`',
+    ],
     ['tolerances: { protein: 10 }', '`protein` in `tolerances` is `10`, expected a unit: `10 g`'],
     [
       'tolerances: { protein: -10 % }',

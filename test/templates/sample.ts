@@ -347,6 +347,7 @@ export const settings: Settings = {
   tolerances: new Map(),
   cups: 'metric',
   severities: new Map(),
+  checks: [],
   print: {paper: 'A4', cards: 'A6'},
 }
 

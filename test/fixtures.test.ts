@@ -1,0 +1,41 @@
+/** Small cookbooks with the whole report that `check` prints about each. */
+
+import {readdirSync} from 'node:fs'
+import path from 'node:path'
+import {fileURLToPath} from 'node:url'
+import {expect, test} from 'vitest'
+import {examine} from '../src/build.ts'
+import {readFolder} from '../src/cookbook/read-folder.ts'
+import {message} from '../src/report/message.ts'
+import type {Paint} from '../src/report/paint.ts'
+import {summary} from '../src/report/summary.ts'
+import {findingsText} from '../src/report/summary-text.ts'
+import {textMessages} from '../src/report/text-report.ts'
+
+const fixtures = fileURLToPath(new URL('fixtures', import.meta.url))
+
+/** The day on which labels of the fixtures are looked at. */
+const today = '2026-11-01'
+
+const plain = (text: string): string => text
+const paint: Paint = {bold: plain, dim: plain, red: plain, yellow: plain, cyan: plain}
+
+/** Folders below `fixtures` that hold a report: each is a case. */
+const cases = readdirSync(path.join(fixtures, 'rules'), {withFileTypes: true})
+  .filter((rule) => rule.isDirectory())
+  .flatMap((rule) =>
+    readdirSync(path.join(fixtures, 'rules', rule.name)).map(
+      (name) => `rules/${rule.name}/${name}`,
+    ),
+  )
+
+async function reportOn(folder: string): Promise<string> {
+  const examined = examine(await readFolder(folder), {today})
+  const messages = examined.problems.map((problem) => message(problem, (file) => file))
+  return `${[...textMessages(messages, paint)].join('')}${findingsText(summary(examined))}\n`
+}
+
+test.each(cases)('%s', async (name) => {
+  const folder = path.join(fixtures, name)
+  await expect(await reportOn(folder)).toMatchFileSnapshot(path.join(folder, 'messages.txt'))
+})
