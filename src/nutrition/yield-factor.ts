@@ -86,17 +86,6 @@ export function offeredYields(foods: FoodIndex): readonly string[] {
   return pairs.flatMap(({cooked}) => foods.lookUp(cooked)?.name ?? [])
 }
 
-/** The raw food's yields, for those who did not weigh: cooked food and factor. */
-export function yieldsOf(
-  raw: Food,
-  foods: FoodIndex,
-): readonly {readonly cooked: Food; readonly factor: Uncertain}[] {
-  return pairs.flatMap((pair) => {
-    const cooked = pair.raw === raw.id ? foods.lookUp(pair.cooked) : undefined
-    return cooked ? [{cooked, factor: derivedYield(raw, cooked, pair.conserved)}] : []
-  })
-}
-
 function derivedYield(raw: Food, cooked: Food, conserved: Conserved): Uncertain {
   const of = conserved === 'protein' ? ({protein}: Figures<'100 g'>) => protein : dryMatter
   return quotient(of(raw.per100g), of(cooked.per100g))
