@@ -21,7 +21,6 @@ import type {Page, Site} from './site.ts'
 export function recipePage(site: Site, computed: Computed): Page {
   const {recipe} = computed
   const path = recipePath(recipe.slug)
-  const {words} = site
   return shell(site, {
     path,
     title: recipe.title.value,
@@ -39,17 +38,11 @@ export function recipePage(site: Site, computed: Computed): Page {
         {picture(computed, path)}
         <div class="cooking">
           <div>
-            <section aria-labelledby="part-ingredients">
-              <h2 id="part-ingredients">{words.recipe.ingredients}</h2>
-              {ingredientList(site, computed, path)}
-            </section>
+            {computed.lines.length > 0 ? ingredients(site, computed, path) : undefined}
             {allergenLines(site, computed)}
           </div>
           <div>
-            <section aria-labelledby="part-method" class="method">
-              <h2 id="part-method">{words.recipe.method}</h2>
-              {authored(recipe.method.body, recipe.path, path)}
-            </section>
+            {recipe.method.passages.length > 0 ? method(site, computed, path) : undefined}
             {keeping(site, computed)}
             {cautionLines(site, computed)}
           </div>
@@ -60,6 +53,24 @@ export function recipePage(site: Site, computed: Computed): Page {
       </article>
     ),
   })
+}
+
+function ingredients(site: Site, computed: Computed, path: string): Part {
+  return (
+    <section aria-labelledby="part-ingredients">
+      <h2 id="part-ingredients">{site.words.recipe.ingredients}</h2>
+      {ingredientList(site, computed, path)}
+    </section>
+  )
+}
+
+function method({words}: Site, {recipe}: Computed, path: string): Part {
+  return (
+    <section aria-labelledby="part-method" class="method">
+      <h2 id="part-method">{words.recipe.method}</h2>
+      {authored(recipe.method.body, recipe.path, path)}
+    </section>
+  )
 }
 
 function picture({recipe}: Computed, path: string): Part {

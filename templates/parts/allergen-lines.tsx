@@ -2,12 +2,14 @@ import type {Computed} from '../../src/nutrition/computed.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import {allergenTexts} from './allergen-texts.ts'
+import {checkedPromises} from './checked-promises.ts'
 
 /** What the dish contains by the law the cookbook follows, and what nobody has stated. */
 export function allergenLines(site: Site, computed: Computed): Part {
   const {words, cookbook} = site
   const text = words.allergens
   const texts = allergenTexts(site, computed)
+  const {freeFrom, diets} = checkedPromises(computed.recipe, cookbook.settings)
   return (
     <section aria-labelledby="part-allergens" class="whole">
       <h2 id="part-allergens">{words.recipe.allergens}</h2>
@@ -17,7 +19,17 @@ export function allergenLines(site: Site, computed: Computed): Part {
           {label}: <strong>{names.join(', ')}</strong>.
         </p>
       ))}
+      {promise(text.freeFrom, freeFrom)}
+      {promise(
+        text.suits,
+        diets.map(({name}) => name),
+      )}
+      {diets.map(({leavesOpen}) => (leavesOpen ? <p class="note">{leavesOpen}</p> : undefined))}
       <p class="note">{cookbook.settings.rules === 'us' ? text.lawUs : text.lawEu}</p>
     </section>
   )
+}
+
+function promise(label: string, names: readonly string[]): Part {
+  return names.length === 0 ? undefined : <p>{`${label}: ${names.join(', ')}.`}</p>
 }

@@ -5,6 +5,7 @@ import type {Computed} from '../../src/nutrition/computed.ts'
 import {formatFigure, roundedText} from '../../src/units/format-figure.ts'
 import {absoluteHref, recipePath} from '../addresses.ts'
 import type {Site} from '../site.ts'
+import {checkedPromises} from './checked-promises.ts'
 import {portionGrams} from './headline.tsx'
 import {ingredientText} from './ingredient-text.ts'
 import {jsonScript} from './json-script.ts'
@@ -35,6 +36,7 @@ export function recipeData(site: Site, computed: Computed): Readonly<Record<stri
     ...durations(computed),
     recipeIngredient: computed.lines.map((line) => ingredientText(line, site.words)),
     recipeInstructions: instructions(computed),
+    suitableForDiet: diets(site, computed),
     nutrition: nutrition(site, computed),
   })
 }
@@ -60,6 +62,18 @@ function instructions({recipe}: Computed): readonly Record<string, unknown>[] | 
 
 function isText({kind}: {readonly kind: string}): boolean {
   return kind === 'text'
+}
+
+/** The diets of schema.org (RestrictedDiet) that ingredients can be held to. */
+const dietProperties: ReadonlyMap<string, string> = new Map([
+  ['vegetarian', 'https://schema.org/VegetarianDiet'],
+  ['vegan', 'https://schema.org/VeganDiet'],
+])
+
+function diets({cookbook}: Site, {recipe}: Computed): readonly string[] | undefined {
+  const {diets} = checkedPromises(recipe, cookbook.settings)
+  const named = diets.flatMap(({name}) => dietProperties.get(name) ?? [])
+  return named.length > 0 ? named : undefined
 }
 
 /** schema.org's property for a nutrient, with the word or unit its text form takes. */

@@ -143,6 +143,8 @@ export const en = {
     optional: 'In what is optional or may stand instead',
     mayContain: 'May contain, as the packets say',
     notStated: 'Not stated for',
+    freeFrom: 'Free from, through every component and packet',
+    suits: 'Suits',
     lawUs: 'By the nine allergens of US law. Read the packets you use.',
     lawEu: 'By the fourteen allergens of EU law. Read the packets you use.',
   },

@@ -1,4 +1,5 @@
 import {describe, expect, test} from 'vitest'
+import {recipeData} from '../../templates/parts/structured-recipe.ts'
 import {recipePage} from '../../templates/recipe.tsx'
 import {at, computedOf, count, line, recipe, sampleSite, siteWith, weight} from './sample.ts'
 import {byClass, byId, byTag, rowsOf, textOf} from './tree.ts'
@@ -131,12 +132,47 @@ describe('the allergens', () => {
   })
 })
 
+describe('a promise of the writer’s', () => {
+  const promising = recipe('soup', {
+    serves: at(2),
+    groups: [{lines: [line('carrot', weight(300))]}],
+    freeFrom: [at('milk'), at('egg')],
+    suits: [at('vegan')],
+  })
+  const promises = (one: typeof promising, severities = new Map<string, 'error' | 'off'>()) => {
+    const {site, computed} = siteWith(one, {severities})
+    return textOf(recipePage(site, computed).tree)
+  }
+
+  test('is repeated with what it leaves open', () => {
+    expect(promises(promising)).toContain(
+      'Free from, through every component and packet: milk, egg.',
+    )
+    expect(promises(promising)).toContain('Suits: vegan.Some wine and vinegar is cleared with')
+  })
+
+  test('is not repeated where its rule was silenced or its finding accepted', () => {
+    expect(promises(promising, new Map([['free-from', 'off']]))).not.toContain('Free from')
+    const accepted = [{ruleId: at('suits-diet'), because: at('I know better')}]
+    expect(promises({...promising, accepted})).not.toContain('Suits')
+  })
+
+  test('reaches machines only when it was checked', () => {
+    const {site, computed} = siteWith(promising)
+    expect(recipeData(site, computed).suitableForDiet).toEqual(['https://schema.org/VeganDiet'])
+    const off = siteWith(promising, {severities: new Map([['suits-diet', 'off']])})
+    expect(recipeData(off.site, off.computed)).not.toHaveProperty('suitableForDiet')
+  })
+})
+
 describe('a recipe with nothing but a title', () => {
   const {site, computed} = siteWith(recipe('bare', {title: at('Bare bones')}))
   const tree = recipePage(site, computed).tree
 
   test('has no heading without something under it', () => {
     const heads = byTag(tree, 'h2').map(textOf)
+    expect(heads).not.toContain('Ingredients')
+    expect(heads).not.toContain('Method')
     expect(heads).not.toContain('Keeping')
     expect(heads.some((head) => head.startsWith('Beside'))).toBe(false)
   })
