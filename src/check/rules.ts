@@ -2,6 +2,9 @@ import type {CookbookRule, Rule} from './rule.ts'
 import {amountsInMethod} from './rules/amounts-in-method.ts'
 import {batchWeight} from './rules/batch-weight.ts'
 import {choicesFit} from './rules/choices-fit.ts'
+import {comparisonHolds} from './rules/comparison-holds.ts'
+import {comparisonMinimum} from './rules/comparison-minimum.ts'
+import {comparisonPortions} from './rules/comparison-portions.ts'
 import {componentMade} from './rules/component-made.ts'
 import {componentReady} from './rules/component-ready.ts'
 import {coolingSaid} from './rules/cooling-said.ts'
@@ -77,6 +80,9 @@ export const recipeRules: readonly Rule[] = [
   freezerQuality,
   coolingSaid,
   reheatingSaid,
+  comparisonHolds,
+  comparisonPortions,
+  comparisonMinimum,
   freeFrom,
   suitsDiet,
   choicesFit,
