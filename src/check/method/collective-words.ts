@@ -1,7 +1,7 @@
 import type {Food, Origin, Trait} from '../../food/food.ts'
 import type {ComputedLine} from '../../nutrition/computed.ts'
 import {nameWords} from './ingredient-words.ts'
-import {stemOf, wordsOf} from './words.ts'
+import {wordsOf} from './words.ts'
 
 /** Words a method uses for every ingredient of a kind. */
 const byTrait: Partial<Record<Trait, string>> = {
@@ -40,39 +40,43 @@ const byOrigin: Partial<Record<Origin, string>> = {
 }
 
 const byAisle: Partial<Record<Food['aisle'], string>> = {
-  vegetables: 'vegetable vegetables veg salad greens leaves',
+  vegetables: 'vegetable vegetables veg roots salad greens leaves',
   fruit: 'fruit fruits berries',
   nuts: 'nut nuts seeds',
   pulses: 'pulses beans lentils',
   grains: 'grain grains',
-  breads: 'bread',
+  breads: 'bread slices toast loaf',
   dairy: 'dairy',
 }
 
 /** Stems of every word that can stand for a line besides its own name. */
 function collectiveWords({line, group, ingredient}: ComputedLine): ReadonlySet<string> {
-  const texts =
-    ingredient.kind === 'component'
-      ? [...nameWords(ingredient.recipe.title.value).nouns]
-      : foodWords(ingredient.food)
-  const titles = group === undefined ? [] : [...nameWords(group).nouns]
-  const water = /\bwater\b/i.test(line.name.value) ? 'boil boiling poach soak' : ''
-  return new Set([...texts, ...titles, ...water.split(' ')].filter(Boolean).map(stemOf))
+  const names = [line.name.value, ...(group === undefined ? [] : [group])]
+  const isWater = /\bwater\b/i.test(line.name.value)
+  const kinds = isWater ? ['boil boiling poach soak'] : []
+  if (ingredient.kind === 'component') {
+    names.push(ingredient.recipe.title.value)
+  } else {
+    names.push(ingredient.food.name, ...ingredient.food.also)
+    kinds.push(...kindWords(ingredient.food))
+  }
+  return new Set([
+    ...names.flatMap((name) => [...nameWords(name).nouns]),
+    ...kinds.flatMap((words) => wordsOf(words).map(({stem}) => stem)),
+  ])
 }
 
-function foodWords({traits, from, aisle, name, also}: Food): readonly string[] {
+function kindWords({traits, from, aisle}: Food): readonly string[] {
   return [
     ...[...traits].map((trait) => byTrait[trait] ?? ''),
     ...from.map((origin) => byOrigin[origin] ?? ''),
     byAisle[aisle] ?? '',
   ]
-    .flatMap((words) => words.split(' '))
-    .concat([name, ...also].flatMap((each) => [...nameWords(each).nouns]))
 }
 
 /** Words for all there is: `everything`, `the rest of the ingredients`. */
 export const everything =
-  /\beverything\b|\b(?:all|rest|remaining|other|every|each|the)\b[^.;:]{0,30}\bingredients?\b/i
+  /\beverything\b|\bthe lot\b|\b(?:all|rest|remaining|other|every|each|the)\b[^.;:]{0,30}\bingredients?\b/i
 
 /** `The dry ingredients` and `the wet` are two halves of a batter. */
 const dryIngredients =
@@ -84,12 +88,27 @@ const wetIngredients = /\b(?:wet|liquid)s?\s+(?:ingredients|mix|mixture|things)\
  * @param text without the names in it
  */
 export function standsFor(text: string): (entry: ComputedLine) => boolean {
-  const stems = new Set(wordsOf(text).map(({stem}) => stem))
+  const stems = new Set(wordsOf(text).flatMap(({stem}) => [stem, worked(stem)]))
   const [hasDry, hasWet] = [dryIngredients.test(text), wetIngredients.test(text)]
   return (entry) => {
-    for (const stem of collectiveWords(entry)) if (stems.has(stem)) return true
+    const words = collectiveWords(entry)
+    for (const stem of stems) if (words.has(stem) || isEndOf(stem, words)) return true
     return (hasDry && isDry(entry)) || (hasWet && isWet(entry))
   }
+}
+
+/** Shortest end of a compound that still says what it is: the `cress` of `watercress`. */
+const shortestEnd = 4
+
+function isEndOf(stem: string, words: ReadonlySet<string>): boolean {
+  if (stem.length < shortestEnd) return false
+  for (const word of words) if (word.endsWith(stem)) return true
+  return false
+}
+
+/** What was done with an ingredient: `salting`, `buttered`. */
+function worked(stem: string): string {
+  return stem.replace(/(?<=...)(?:ing|ed)$/, '')
 }
 
 const dryTraits: readonly Trait[] = ['flour', 'sugar', 'salt', 'leavening', 'spice', 'sweetener']

@@ -40,12 +40,12 @@ function shortestOf(within: readonly DurationMention[], text: string): readonly 
   const kept: DurationMention[] = []
   for (const duration of within) {
     const last = kept.at(-1)
+    const between = last && text.slice(last.to, duration.from)
     const isAlternative =
-      last !== undefined &&
-      /\bor\b(?! until)|\bup to\b|\bbut (?:preferably|ideally)\b/i.test(
-        text.slice(last.to, duration.from),
-      )
-    if (!isAlternative) kept.push(duration)
+      between !== undefined &&
+      (/\bor\b(?! until)|\bup to\b|\bbut (?:preferably|ideally)\b/i.test(between) ||
+        /^[\s,(]*(?:(?:or|about|for|at least|that is)\s*)*$/i.test(between))
+    if (!last || !isAlternative) kept.push(duration)
     else if (duration.lowMinutes < last.lowMinutes) kept.splice(-1, 1, duration)
   }
   return kept

@@ -44,12 +44,14 @@ export const eggDishTemperature: Rule = {
  * (risen, a clean skewer) are another matter.
  */
 const leastEggRatio = 0.08
-const mostFlourRatio = 0.1
+const mostFlourRatio = 0.05
+const eggDishName = /\b(?:quiche|frittata|omelette|tortilla|custard|flan|souffl[eé]|strata)\b/i
 
 function isEggDish(computed: Computed): boolean {
   const eggs = shareOf(computed, (food) => hazardOf(food) === 'egg')
   const flour = shareOf(computed, ({traits}) => traits.has('flour'))
-  return eggs >= leastEggRatio && flour < mostFlourRatio
+  const isNamed = eggDishName.test(computed.recipe.title.value)
+  return eggs >= leastEggRatio && (isNamed || flour < mostFlourRatio)
 }
 
 const isDone =

@@ -1,3 +1,4 @@
+import {temperaturesIn} from '../../cookbook/prose/temperatures.ts'
 import type {Passage, Recipe} from '../../cookbook/recipe.ts'
 import {stepsOf} from '../method/ingredient-mentions.ts'
 
@@ -7,14 +8,20 @@ const heating =
 const onlyWarming =
   /\b(?:off|from|without|turn off) (?:the )?heat\b|\b(?:over|above|in) (?:a (?:pan|pot|bowl|saucepan) of )?(?:barely |gently |just |hot |lightly )*(?:simmering|boiling|hot) water\b|\bbain[- ]marie\b|\bcook(?:'s|ed|ing (?:apple|oil|chocolate))\b|\b(?:no|without|not) (?:need to )?(?:cook|bak|boil)\w*/gi
 
+/** What has been this hot was heated. */
+const hotCelsius = 60
+
 /** Whether heat reaches the food in a step. */
 export function isHeated({text}: Pick<Passage, 'text'>): boolean {
-  return heating.test(text.replace(onlyWarming, ''))
+  return (
+    heating.test(text.replace(onlyWarming, '')) ||
+    temperaturesIn(text).some(({highCelsius}) => highCelsius >= hotCelsius)
+  )
 }
 
 /** Whether the method heats anything at all. */
 export function hasHeat(recipe: Recipe): boolean {
-  return stepsOf(recipe).some(isHeated)
+  return recipe.oven !== undefined || stepsOf(recipe).some(isHeated)
 }
 
 /** The text of all steps, for rules that look for a word anywhere. */

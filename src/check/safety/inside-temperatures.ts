@@ -64,17 +64,20 @@ function isOneRaw(lines: readonly ComputedLine[], computed: Computed): boolean {
  * practice, no source).
  */
 const longSimmerMinutes = 60
-const simmering = /\b(?:simmer|boil|brais|stew|pressure|slow[- ]cook|poach)\w*/i
+/** Long times that are none of a pot on the heat; an oven dries what it does not cook. */
+const notSimmering =
+  /\b(?:rest|chill|cool|fridge|refrigerat|freez|marinat|soak|prov|ris|stand|leave|left|wait|sit|oven|bak|roast|grill|barbecu|smok|overnight)\w*/i
 
+/** Whether something simmers for so long that no thermometer is needed, in whatever words. */
 export function simmersLong(recipe: Recipe): boolean {
   return stepsOf(recipe).some(({text}) => {
-    const durations = durationsIn(text).filter(({role}) => role === 'spent' || role === 'part')
+    const long = durationsIn(text).filter(
+      ({role, lowMinutes}) => role === 'spent' && lowMinutes >= longSimmerMinutes,
+    )
     return sentencesOf(text).some(
       ({from, to}) =>
-        simmering.test(text.slice(from, to)) &&
-        durations.some(
-          (each) => each.from >= from && each.from < to && each.lowMinutes >= longSimmerMinutes,
-        ),
+        long.some((each) => each.from >= from && each.from < to) &&
+        !notSimmering.test(text.slice(from, to)),
     )
   })
 }

@@ -147,7 +147,7 @@ const roles: readonly {readonly role: DurationRole; before?: RegExp; behind?: Re
   {
     role: 'part',
     behind:
-      /^\s*(?:before|beforehand|earlier|later|from the end|ahead|of (?:the )?(?:cooking|baking|roasting|simmering) (?:time|left)|(?:to go|left|remaining)\b|in (?:add|stir))/i,
+      /^\s*(?:before|beforehand|earlier|later|after\b|apart|ago|from the end|ahead|of (?:the )?(?:cooking|baking|roasting|simmering) (?:time|left)|(?:to go|left|remaining)\b|in (?:add|stir))/i,
   },
 ]
 
