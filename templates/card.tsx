@@ -16,7 +16,8 @@ import type {Page, Site} from './site.ts'
 const sizes = ['A6', '6x4', '5x3'] as const
 
 /**
- * A card to print on both sides: what goes in on the front, what to do on the back. The size is
+ * A card to print on both sides: on the front what goes in, what it gives and what to mind; on the
+ * back what to do. The size is
  * chosen by the style sheet alone, and what does not fit flows to a further card.
  */
 export function cardPage(site: Site, computed: Computed): Page {
@@ -66,6 +67,7 @@ function front(site: Site, computed: Computed): Part {
   const {words, cookbook} = site
   const {figures} = publishedFigures(computed, cookbook.settings)
   const allergens = allergenSentences(site, computed)
+  const cautions = cautionText(site, computed)
   const known = facts(site, computed)
   return (
     <section class="side" aria-label={words.card.front}>
@@ -92,6 +94,7 @@ function front(site: Site, computed: Computed): Part {
         .
       </p>
       {allergens === '' ? undefined : <p>{allergens}</p>}
+      {cautions === undefined ? undefined : <p class="cautions">{cautions}</p>}
     </section>
   )
 }
@@ -135,7 +138,6 @@ function back(site: Site, computed: Computed, path: string): Part {
     fridge && `${words.recipe.fridge}: ${daysText(fridge, words)}.`,
     freezer && `${words.recipe.freezer}: ${daysText(freezer, words)}.`,
   ].filter((text) => text !== undefined)
-  const cautions = cautionText(site, computed)
   return (
     <section class="side" aria-label={words.card.back}>
       <h2 class="title">{recipe.title.value}</h2>
@@ -144,7 +146,6 @@ function back(site: Site, computed: Computed, path: string): Part {
         : undefined}
       {authored(recipe.method.body, recipe.path, path)}
       {keeps.length > 0 ? <p>{keeps.join(' ')}</p> : undefined}
-      {cautions === undefined ? undefined : <p class="cautions">{cautions}</p>}
     </section>
   )
 }

@@ -59,15 +59,17 @@ function foodRows(site: Site, {food, users}: FoodInUse): Part {
         ))}
       </tr>
       <tr>
-        <td colSpan={columns.length + 1} class="note">
-          {origin(food, words)}. {words.foodsPage.usedBy}{' '}
-          {users.map(({recipe}, index) => (
-            <>
-              {index > 0 ? ', ' : ''}
-              <a href={relativeHref(foodsPath, recipePath(recipe.slug))}>{recipe.title.value}</a>
-            </>
-          ))}
-          .
+        <td colSpan={columns.length + 1}>
+          <span class="note">
+            {origin(food, words)}. {words.foodsPage.usedBy}{' '}
+            {users.map(({recipe}, index) => (
+              <>
+                {index > 0 ? ', ' : ''}
+                <a href={relativeHref(foodsPath, recipePath(recipe.slug))}>{recipe.title.value}</a>
+              </>
+            ))}
+            .
+          </span>
         </td>
       </tr>
     </tbody>
