@@ -1,5 +1,6 @@
 import {checkCookbook} from './check/check-cookbook.ts'
 import {ruleTexts} from './check/rule-texts.ts'
+import {idleSeverities, withSeverities} from './check/severities.ts'
 import type {Cookbook} from './cookbook/cookbook.ts'
 import type {Problem} from './cookbook/problem.ts'
 import {inReportOrder} from './cookbook/report-order.ts'
@@ -46,7 +47,14 @@ export function examine(read: ReadCookbook, {begin = ignore, today}: Circumstanc
   return {
     cookbook: understood.cookbook,
     computed,
-    problems: inReportOrder([...read.problems, ...understood.problems, ...problems, ...found]),
+    problems: inReportOrder([
+      ...withSeverities(
+        [...read.problems, ...understood.problems, ...problems],
+        understood.cookbook,
+      ),
+      ...idleSeverities(understood.cookbook),
+      ...found,
+    ]),
   }
 }
 

@@ -14,24 +14,42 @@ export function checkCookbook(
   all: ReadonlyMap<string, Computed>,
   today?: string,
 ): readonly Problem[] {
-  const ofRecipes = [...all.values()].flatMap((computed) => checkRecipe(computed, cookbook, all))
   const ofCookbook = cookbookRules.flatMap((rule) =>
     stamped(rule, cookbook.settings, rule.check({cookbook, all, today}), ''),
   )
-  return [...ofRecipes, ...ofCookbook]
+  const computedFiles = new Set([...all.values()].map(({recipe}) => recipe.path))
+  const ofRecipes = [...all.values()].flatMap((computed) => {
+    const {recipe} = computed
+    const own = ofCookbook.filter(({file}) => file === recipe.path)
+    const found = [...findingsIn(computed, cookbook, all), ...own]
+    return [...acceptedAsNotes(found, recipe), ...unusedAcceptances(found, recipe.accepted, recipe)]
+  })
+  return [...ofRecipes, ...ofCookbook.filter(({file}) => !computedFiles.has(file))]
 }
 
-/** Runs the rules over one recipe. */
+/** Runs the rules about recipes over one recipe. */
 export function checkRecipe(
   computed: Computed,
   cookbook: Cookbook,
   all: ReadonlyMap<string, Computed>,
 ): readonly Problem[] {
   const {recipe} = computed
-  const found = recipeRules.flatMap((rule) =>
+  const found = findingsIn(computed, cookbook, all)
+  // What rules about the whole cookbook find is not known here.
+  const ofCookbook = new Set(cookbookRules.map(({id}) => id))
+  const accepted = recipe.accepted.filter(({ruleId}) => !ofCookbook.has(ruleId.value))
+  return [...acceptedAsNotes(found, recipe), ...unusedAcceptances(found, accepted, recipe)]
+}
+
+function findingsIn(
+  computed: Computed,
+  cookbook: Cookbook,
+  all: ReadonlyMap<string, Computed>,
+): readonly Problem[] {
+  const {recipe} = computed
+  return recipeRules.flatMap((rule) =>
     stamped(rule, cookbook.settings, rule.check({recipe, computed, cookbook, all}), recipe.path),
   )
-  return acceptedAsNotes(found, recipe)
 }
 
 function stamped(
@@ -51,20 +69,23 @@ function acceptedAsNotes(found: readonly Problem[], recipe: Recipe): readonly Pr
   const reasons = new Map(
     recipe.accepted.map(({ruleId, because}) => [ruleId.value, because.value] as const),
   )
-  const kept = found.map((problem): Problem => {
+  return found.map((problem): Problem => {
     const because = reasons.get(problem.ruleId)
     return because === undefined || problem.file !== recipe.path
       ? problem
       : {...problem, severity: 'note', note: `Accepted: ${because}`}
   })
-  return [...kept, ...unusedAcceptances(found, recipe)]
 }
 
 const unusedSeverity: Severity = 'warning'
 
-function unusedAcceptances(found: readonly Problem[], recipe: Recipe): readonly Problem[] {
+function unusedAcceptances(
+  found: readonly Problem[],
+  accepted: Recipe['accepted'],
+  recipe: Recipe,
+): readonly Problem[] {
   const ids = new Set(found.map(({ruleId}) => ruleId))
-  return recipe.accepted
+  return accepted
     .filter(({ruleId}) => !ids.has(ruleId.value))
     .map(({ruleId}) => ({
       ruleId: 'unused-acceptance',

@@ -1,4 +1,4 @@
-/** What can keep a recipe from being computed, or an acceptance from making sense, by rule id. */
+/** What can keep a recipe from being computed, or a setting from making sense, by rule id. */
 export const computingRules = {
   'unknown-food': {
     severity: 'error',
@@ -44,5 +44,10 @@ export const computingRules = {
     severity: 'warning',
     summary: 'A finding that a recipe accepts does occur.',
     why: 'An acceptance that outlives its finding would silence the next one.',
+  },
+  'known-rule': {
+    severity: 'error',
+    summary: 'A severity in cookbook.yaml is for a rule that exists and may be changed.',
+    why: 'A misspelt rule would go on as before, and nobody would see that.',
   },
 } as const

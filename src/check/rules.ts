@@ -7,10 +7,14 @@ import {comparisonMinimum} from './rules/comparison-minimum.ts'
 import {comparisonPortions} from './rules/comparison-portions.ts'
 import {componentMade} from './rules/component-made.ts'
 import {componentReady} from './rules/component-ready.ts'
+import {componentUsed} from './rules/component-used.ts'
 import {coolingSaid} from './rules/cooling-said.ts'
+import {distinctFoods} from './rules/distinct-foods.ts'
 import {eggDishTemperature} from './rules/egg-dish-temperature.ts'
 import {fatPouredOff} from './rules/fat-poured-off.ts'
+import {figureInText} from './rules/figure-in-text.ts'
 import {fishTemperature} from './rules/fish-temperature.ts'
+import {foodUsed} from './rules/food-used.ts'
 import {freeFrom} from './rules/free-from.ts'
 import {freezerQuality} from './rules/freezer-quality.ts'
 import {garlicInOil} from './rules/garlic-in-oil.ts'
@@ -20,6 +24,7 @@ import {honeyForInfants} from './rules/honey-for-infants.ts'
 import {ingredientUsed} from './rules/ingredient-used.ts'
 import {keepsGuidance} from './rules/keeps-guidance.ts'
 import {kidneyBeansBoiled} from './rules/kidney-beans-boiled.ts'
+import {labelAge} from './rules/label-age.ts'
 import {labelSanity} from './rules/label-sanity.ts'
 import {labelServing} from './rules/label-serving.ts'
 import {marinadeBoiled} from './rules/marinade-boiled.ts'
@@ -49,6 +54,7 @@ export const recipeRules: readonly Rule[] = [
   statedEnergy,
   unknownFigure,
   missingStated,
+  figureInText,
   portionWeight,
   batchWeight,
   componentMade,
@@ -89,4 +95,11 @@ export const recipeRules: readonly Rule[] = [
 ]
 
 /** Every rule about the cookbook as a whole. */
-export const cookbookRules: readonly CookbookRule[] = [labelSanity, labelServing]
+export const cookbookRules: readonly CookbookRule[] = [
+  labelSanity,
+  labelServing,
+  labelAge,
+  distinctFoods,
+  foodUsed,
+  componentUsed,
+]

@@ -62,11 +62,14 @@ export function computedIn(dish: DishText): {
   return {cookbook, computed}
 }
 
+/** What a dish alone in its cookbook, and without stated figures, is told. */
+const beside: ReadonlySet<string> = new Set(['missing-stated', 'component-used'])
+
 /** What all rules but those about stated figures find in a dish. */
 export function findingsIn(dish: DishText): readonly Problem[] {
   const {cookbook, computed} = computedIn(dish)
   return checkCookbook(cookbook, computed).filter(
-    ({ruleId, file}) => ruleId !== 'missing-stated' && file === 'recipes/dish.md',
+    ({ruleId, file}) => !beside.has(ruleId) && file === 'recipes/dish.md',
   )
 }
 
