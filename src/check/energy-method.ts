@@ -1,16 +1,8 @@
 import type {Settings} from '../cookbook/cookbook.ts'
-import type {EnergyMethod} from '../cookbook/energy-method.ts'
 import type {Recipe} from '../cookbook/recipe.ts'
-import type {Nutrient} from '../food/nutrients.ts'
+import {type EnergyNutrient, energyNutrient} from '../nutrition/energy-nutrient.ts'
 
-const nutrientOf: Readonly<Record<EnergyMethod, Nutrient>> = {
-  foods: 'energy',
-  general: 'energyGeneral',
-  digestible: 'energyDigestible',
-  eu: 'energyEu',
-}
-
-type Energies = readonly [Nutrient, ...Nutrient[]]
+type Energies = readonly [EnergyNutrient, ...EnergyNutrient[]]
 
 const anyMethod: Energies = ['energy', 'energyGeneral', 'energyDigestible', 'energyEu']
 
@@ -24,5 +16,5 @@ export function energyNutrients(
   settings: Pick<Settings, 'energyMethod'>,
 ): Energies {
   const method = recipe.energyMethod?.value ?? settings.energyMethod
-  return method ? [nutrientOf[method]] : anyMethod
+  return method ? [energyNutrient[method]] : anyMethod
 }

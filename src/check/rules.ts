@@ -31,6 +31,7 @@ import {marinadeBoiled} from './rules/marinade-boiled.ts'
 import {measureWeight} from './rules/measure-weight.ts'
 import {meatTemperature} from './rules/meat-temperature.ts'
 import {missingStated} from './rules/missing-stated.ts'
+import {nutrientClaim} from './rules/nutrient-claim.ts'
 import {ovenInMethod} from './rules/oven-in-method.ts'
 import {panInMethod} from './rules/pan-in-method.ts'
 import {portionWeight} from './rules/portion-weight.ts'
@@ -86,6 +87,7 @@ export const recipeRules: readonly Rule[] = [
   freezerQuality,
   coolingSaid,
   reheatingSaid,
+  nutrientClaim,
   comparisonHolds,
   comparisonPortions,
   comparisonMinimum,

@@ -66,8 +66,9 @@ function collectiveWords({line, group, ingredient}: ComputedLine): ReadonlySet<s
   ])
 }
 
-function kindWords({traits, from, aisle}: Food): readonly string[] {
+function kindWords({traits, from, aisle, state}: Food): readonly string[] {
   return [
+    state === 'canned' ? 'tin tins can cans jar' : '',
     ...[...traits].map((trait) => byTrait[trait] ?? ''),
     ...from.map((origin) => byOrigin[origin] ?? ''),
     byAisle[aisle] ?? '',
@@ -76,7 +77,7 @@ function kindWords({traits, from, aisle}: Food): readonly string[] {
 
 /** Words for all there is: `everything`, `the rest of the ingredients`. */
 export const everything =
-  /\beverything\b|\bthe lot\b|\b(?:all|rest|remaining|other|every|each|the)\b[^.;:]{0,30}\bingredients?\b/i
+  /\beverything\b|\bwhatever\b|\bthe lot\b|\b(?:all|rest|remaining|other|every|each|the)\b[^.;:]{0,30}\bingredients?\b/i
 
 /** `The dry ingredients` and `the wet` are two halves of a batter. */
 const dryIngredients =

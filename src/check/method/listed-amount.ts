@@ -59,9 +59,17 @@ function isAlike(left: string, right: string): boolean {
   return left === right || (sizes.has(left) && sizes.has(right))
 }
 
+/**
+ * Nobody rounds more than between ounces and grams: 180 g are sold and written as 6 oz. `1 kg` of
+ * 1.4 kg is a slip. Grams, millilitres or pieces; common practice, no source.
+ */
+const leastRounding = 0.5
+const roundingRatio = 0.07
+
 /** Each may have been rounded to its last digit; a range holds everything in it. */
 function compared(mentioned: Measured, listed: Measured): Compared {
-  const rounding = Math.max(mentioned.increment, listed.increment) / 2
+  const digit = Math.max(mentioned.increment, listed.increment) / 2
+  const rounding = Math.min(digit, Math.max(leastRounding, roundingRatio * listed.value))
   return {
     mentioned: mentioned.value,
     listed: listed.value,

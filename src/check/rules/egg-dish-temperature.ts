@@ -55,7 +55,7 @@ function isEggDish(computed: Computed): boolean {
 }
 
 const isDone =
-  /\b(?:(?:is|are|just|until|completely|fully|has|have|to|eggs?|it|and|nearly|almost) set\b(?! aside)|firm\b|hard[- ](?:boil|cook)\w*|comes? out clean|no (?:liquid|runny|wet) (?:egg|left)|cooked through|solid)/i
+  /\b(?:(?:is|are|just|until|completely|fully|has|have|to|eggs?|it|and|nearly|almost) set\b(?! aside)|firm\b|hard[- ](?:boil|cook)\w*|comes? out clean|no (?:liquid|runny|wet)|cooked through|solid)/i
 /** Those are raw-egg's business. */
 const isSoft = /\b(?:runny|soft[- ]boil\w*|softly set|barely set|soft yolks?)\b/i
 

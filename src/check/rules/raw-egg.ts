@@ -39,4 +39,4 @@ const pasteurised = /\bpasteuri[sz]ed\b/i
 const isSaid =
   /\bpasteuri[sz]ed\b|\b(?:pregnan\w+|vulnerable|immune|elderly)\b|\b(?:raw|under-?cooked|soft) eggs?\b[^.]*\b(?:not|risk|avoid|care|children)\b/i
 const isSoft =
-  /\b(?:soft[- ]boil\w*|runny yolks?|yolks? (?:\w+ ){0,3}(?:runny|soft|liquid)|soft(?:ly)? set|barely set|dippy)\b/i
+  /\b(?:soft[- ]boil\w*|runny yolks?|yolks? (?:\w+ ){0,3}(?:runny|soft|liquid)|soft(?:ly)? set|barely set|dippy|(?:middle|cent(?:re|er)|inside) (?:\w+ ){0,2}(?:runny|liquid))\b/i

@@ -26,6 +26,6 @@ export const reheatingSaid: Rule = {
 }
 
 const reheating =
-  /\b(?:re-?heat|warm(?:ed)? (?:through|up)|heat(?:ed)? through|hot again|heat (?:it |them )?up)\w*\b|\b(?:piping|really|very|properly) hot\b|\bboil through\b|\bsteaming hot\b/i
+  /\b(?:re-?heat|warm(?:ed)? (?:through|up)|heat(?:ed)? through|hot again|heat (?:it |them )?up)\w*\b|\b(?:piping|really|very|properly) hot\b|\bboil through\b|\bboil\w*\b[^.]*\bnext day\b|\bsteaming hot\b/i
 const eatenCold =
   /\b(?:eat(?:en)?|serve[ds]?|good|best|straight)\b[^.;]*\bcold\b|\bcold\b[^.;]*\b(?:from the fridge|lunch|salad)\b|\bfrom the fridge\b|\bserve\b[^.;]*\bchilled\b/i

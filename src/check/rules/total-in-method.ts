@@ -73,9 +73,12 @@ function sumOf(lines: readonly ComputedLine[]): number {
 
 /** A hundredth may stay on spoons and bowls (common practice, no source). */
 const lostRatio = 0.01
+/** And a sum is written to no coarser digit than this. */
+const roundingRatio = 0.02
 
 function isSame({grams}: WeightAmount, sum: number): boolean {
-  const slack = Math.max(grams.increment, grams.halfRange, lostRatio * sum)
+  const rounding = Math.min(grams.increment / 2, roundingRatio * sum)
+  const slack = Math.max(rounding, grams.halfRange, lostRatio * sum)
   return isAtMost(Math.abs(grams.value - sum), slack)
 }
 

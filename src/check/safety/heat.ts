@@ -4,7 +4,7 @@ import {stepsOf} from '../method/ingredient-mentions.ts'
 
 /** Words for heat that reaches the food; a bowl over simmering water only warms it. */
 const heating =
-  /(?<!\bno[- ]|\bun|\bwithout |\bnot )\b(?:bak(?:e[ds]?|ing)|boil(?:s|ed|ing)?|simmer(?:s|ed|ing)?|fr(?:y|ied|ies|ying)|roast(?:s|ed|ing)?|grill(?:s|ed|ing)?|griddle[ds]?|steam(?:s|ed|ing)?|poach(?:ed|ing)?|sear(?:s|ed|ing)?|saut[eé](?:s|ed|ing)?|brais(?:e|es|ed|ing)|stew(?:s|ed|ing)?|cook(?:s|ing)?|microwav(?:e|es|ed|ing)|barbecue[ds]?|broil(?:s|ed|ing)?|oven|heat(?:s|ed|ing)?(?![- ](?:treated|proof))|scrambl(?:e|es|ed|ing)|bring to the boil)\b/i
+  /(?<!\bno[- ]|\bun|\bwithout |\bnot )\b(?:bak(?:e[ds]?|ing)|boil(?:s|ed|ing)?|simmer(?:s|ed|ing)?|fr(?:y|ied|ies|ying)|roast(?:s|ed|ing)?|grill(?:s|ed|ing)?|griddle[ds]?|steam(?:s|ed|ing)?|poach(?:ed|ing)?|sear(?:s|ed|ing)?|saut[eé](?:s|ed|ing)?|brais(?:e|es|ed|ing)|stew(?:s|ed|ing)?|cook(?:s|ing)?|microwav(?:e|es|ed|ing)|barbecue[ds]?|broil(?:s|ed|ing)?|oven|skillet|wok|griddle|burner|(?:very )?hot (?:dry )?pan|pan,? (?:very )?hot|heat(?:s|ed|ing)?(?![- ](?:treated|proof))|scrambl(?:e|es|ed|ing)|bring to the boil)\b/i
 const onlyWarming =
   /\b(?:off|from|without|turn off) (?:the )?heat\b|\b(?:over|above|in) (?:a (?:pan|pot|bowl|saucepan) of )?(?:barely |gently |just |hot |lightly )*(?:simmering|boiling|hot) water\b|\bbain[- ]marie\b|\bcook(?:'s|ed|ing (?:apple|oil|chocolate))\b|\b(?:no|without|not) (?:need to )?(?:cook|bak|boil)\w*/gi
 

@@ -46,6 +46,9 @@ function isSeafood(food: Food): boolean {
 /** Dry things baked through keep by being dry: shares are the project's choice. */
 const bakedFlourRatio = 0.15
 const eggDishRatio = 0.08
+const soupStockRatio = 0.25
+/** Curds and the like keep by their sugar and acid. */
+const preserveSugarRatio = 0.2
 /** Drops of fish sauce or a spoon of stock make no dish of fish. */
 const leastShare = 0.02
 
@@ -62,10 +65,14 @@ export function keepingGuidance(computed: Computed): readonly KeepingGuidance[] 
   const hasMeat = share(isMeat)
   const found: KeepingGuidance[] = []
   if (hasMeat && /\b(?:stock|broth|gravy)\b/i.test(title.value)) found.push(guidance.broth)
-  if (/\b(?:soup|stew|chowder|casserole)s?\b/i.test(words) && !isBaked) found.push(guidance.soup)
+  const isSoup = /\b(?:soup|stew|chowder|casserole)s?\b/i.test(words)
+  const stock = shareOf(computed, ({traits}) => traits.has('stock'))
+  if ((isSoup || stock >= soupStockRatio) && !isBaked) found.push(guidance.soup)
   if (hasMeat) found.push(guidance.meat)
   if (share(isSeafood)) found.push(guidance.fish)
-  if (!isBaked && shareOf(computed, ({from}) => from.includes('egg')) >= eggDishRatio) {
+  const isPreserve = shareOf(computed, ({traits}) => traits.has('sugar')) >= preserveSugarRatio
+  const eggs = shareOf(computed, ({from}) => from.includes('egg'))
+  if (!isBaked && !isPreserve && eggs >= eggDishRatio) {
     found.push(guidance.egg)
   }
   if (!isBaked && share(isRice)) found.push(guidance.rice)
