@@ -6,10 +6,12 @@ import {allergenLines} from './parts/allergen-lines.tsx'
 import {authored} from './parts/authored.ts'
 import {cautionLines} from './parts/caution-lines.tsx'
 import {comparisonBars} from './parts/comparison-bars.ts'
+import {declarationPart} from './parts/declaration-part.tsx'
 import {energyBeams} from './parts/energy-beam.ts'
 import {figuresTable, missingFigures} from './parts/figures-table.tsx'
 import {headline} from './parts/headline.tsx'
 import {ingredientList} from './parts/ingredient-list.tsx'
+import {netCarbohydrateLines} from './parts/net-carbohydrate-lines.tsx'
 import {keeping, particulars} from './parts/particulars.tsx'
 import {computedOn, mainBasis} from './parts/published-figures.ts'
 import {statedTable} from './parts/stated-table.tsx'
@@ -48,6 +50,7 @@ export function recipePage(site: Site, computed: Computed): Page {
           </div>
         </div>
         {figuresPart(site, computed)}
+        {declarationPart(site, computed)}
         {comparisonBars(site, computed, path)}
         {links(site, computed, path)}
       </article>
@@ -92,6 +95,7 @@ function figuresPart(site: Site, computed: Computed): Part {
           {figuresTable(site, computed)}
           {missingFigures(site, computed)}
           <p class="rest">{words.figures.rest}</p>
+          {netCarbohydrateLines(site, computed)}
         </div>
         <div>
           <h3>{words.figures.computedBeside}</h3>

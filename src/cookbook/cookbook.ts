@@ -29,6 +29,10 @@ export interface Settings {
   readonly carbohydrate: 'total' | 'available'
   /** How stated energy is arrived at; absent: by any recognised method. */
   readonly energyMethod?: EnergyMethod
+  /** By whose rules pages also declare the figures, rounded; absent: only as computed. */
+  readonly declare?: LabelRules
+  /** Present when pages show net carbohydrate, which no law knows. */
+  readonly netCarbohydrate?: true
   readonly tolerance: ToleranceName
   /** Overrides per nutrient: a share of the computed figure (0–1) or an amount in its unit. */
   readonly tolerances: ReadonlyMap<PublishedNutrient, NutrientTolerance>

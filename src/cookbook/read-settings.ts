@@ -34,6 +34,7 @@ function settingsOf(values: SettingsValues): Settings {
   )
   const severities = values.checks?.value ?? []
   const print = values.print?.value
+  const declare = values.declare?.value
   return {
     title: values.title?.value ?? 'Cookbook',
     description: values.description?.value ?? '',
@@ -46,6 +47,8 @@ function settingsOf(values: SettingsValues): Settings {
     // 1169/2011 Annex I point 7 leaves it out.
     carbohydrate: values.carbohydrate?.value ?? (rules === 'us' ? 'total' : 'available'),
     ...(values['energy method'] && {energyMethod: values['energy method'].value}),
+    ...(declare && declare !== 'plain' && {declare}),
+    ...(values['net carbohydrate']?.value && {netCarbohydrate: true}),
     tolerance: values.tolerance?.value ?? 'household',
     tolerances: new Map(tolerances),
     cups: values.cups?.value ?? (rules === 'us' ? 'us' : 'metric'),

@@ -11,7 +11,7 @@ import {energyMethods} from './energy-method.ts'
 import {nutrientFields} from './nutrient-fields.ts'
 import {mapping, openMapping, optional, type Values} from './yaml/collection-readers.ts'
 import type {Reader} from './yaml/reader.ts'
-import {choice, parsedText, text} from './yaml/text-readers.ts'
+import {choice, flag, parsedText, text} from './yaml/text-readers.ts'
 
 /** A tolerance of the writer's own, for one nutrient. */
 export type WrittenTolerance = NutrientTolerance & {readonly nutrient: PublishedNutrient}
@@ -93,6 +93,14 @@ const fields = {
   'energy method': optional(
     choice(energyMethods),
     'How stated energy is arrived at: from the foods, or by the factors of a law',
+  ),
+  declare: optional(
+    choice([...labelRules, 'plain']),
+    'By whose rules pages also declare the figures; plain, the default, shows them as computed only',
+  ),
+  'net carbohydrate': optional(
+    flag,
+    'Whether pages show net carbohydrate, a convention of readers that no law defines',
   ),
   tolerance: optional(
     choice(toleranceNames),

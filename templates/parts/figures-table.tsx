@@ -1,9 +1,10 @@
 import type {Settings} from '../../src/cookbook/cookbook.ts'
-import {type Basis, type Figure, isComplete} from '../../src/food/figures.ts'
+import {type Basis, type Figure, type Figures, isComplete} from '../../src/food/figures.ts'
 import type {LabelRules} from '../../src/food/label-rules.ts'
 import {nutrientFigure, nutrientText} from '../../src/food/nutrient-text.ts'
-import {kilojoulesPerKilocalorie, type PublishedNutrient} from '../../src/food/nutrients.ts'
+import type {PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
+import {energyNutrient, kilojoules} from '../../src/nutrition/energy-nutrient.ts'
 import {publishedFigure} from '../../src/nutrition/published.ts'
 import {formatFigure} from '../../src/units/format-figure.ts'
 import type {Part} from '../part.ts'
@@ -70,7 +71,7 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
             {columns.map(({figures}) => (
               <td class="number">
                 {figureCell(nutrient, publishedFigure(figures, nutrient, settings), words)}
-                {nutrient === 'energy' ? kilojoules(figures.energy) : undefined}
+                {nutrient === 'energy' ? kilojoulesGiven(figures, settings) : undefined}
               </td>
             ))}
           </tr>
@@ -118,8 +119,9 @@ export function figureCell(nutrient: PublishedNutrient, figure: Figure, words: W
   )
 }
 
-function kilojoules({value}: Figure): Part {
-  return <span class="give"> {formatFigure(value * kilojoulesPerKilocalorie, 'kJ')}</span>
+function kilojoulesGiven(figures: Figures<Basis>, {energyMethod = 'foods'}: Settings): Part {
+  const {value} = kilojoules(figures, energyNutrient[energyMethod])
+  return <span class="give"> {formatFigure(value, 'kJ')}</span>
 }
 
 /** Names the foods that leave a figure incomplete, nutrient by nutrient; undefined when none does. */

@@ -1,5 +1,6 @@
 import {allergenName, declaredAllergens} from '../../src/food/allergens.ts'
 import type {CookingMethod} from '../../src/food/cooking-methods.ts'
+import {declared} from './en-declared.ts'
 import {
   aisle,
   basis,
@@ -29,6 +30,7 @@ export const en = {
   aisle,
   declaredAllergens,
   allergenName,
+  declared,
 
   nav: {
     label: 'Pages',
