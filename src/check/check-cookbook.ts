@@ -73,7 +73,7 @@ function acceptedAsNotes(found: readonly Problem[], recipe: Recipe): readonly Pr
     const because = reasons.get(problem.ruleId)
     return because === undefined || problem.file !== recipe.path
       ? problem
-      : {...problem, severity: 'note', note: `Accepted: ${because}`}
+      : {...problem, severity: 'note', note: `Accepted: ${because}`, accepted: because}
   })
 }
 

@@ -1,9 +1,13 @@
 import path from 'node:path'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
+import type {CheckFormat} from '../report/check-formats.ts'
 import {countText} from '../report/count-text.ts'
+import {githubReport} from '../report/github-report.ts'
 import {jsonReport} from '../report/json-report.ts'
+import {junitReport} from '../report/junit-report.ts'
 import {recipeReport} from '../report/recipe-report.ts'
-import type {RecipeReport} from '../report/report.ts'
+import type {RecipeReport, Report} from '../report/report.ts'
+import {sarifReport} from '../report/sarif-report.ts'
 import {summary} from '../report/summary.ts'
 import {findingsText, statedCount, verdictsText} from '../report/summary-text.ts'
 import {textMessages} from '../report/text-report.ts'
@@ -13,10 +17,11 @@ import {type ExaminedFolder, examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {print} from './output.ts'
 import type {SharedOptions} from './shared-options.ts'
+import {version} from './version.ts'
 
 interface CheckOptions extends SharedOptions {
   readonly content: string
-  readonly format: 'text' | 'json'
+  readonly format: CheckFormat
 }
 
 /**
@@ -30,15 +35,33 @@ export async function checkCommand(
   const folder = await examinedFolder(content)
   const isWanted = wantedFiles(files, folder)
   const messages = folder.messages.filter(({file}) => isWanted(file))
-  if (format === 'json') {
-    for (const text of jsonReport({recipes: recipes(folder, isWanted), messages})) print(text)
-  } else {
-    for (const text of textMessages(messages, paintFor('stdout', color))) print(text)
-    print(closing(folder, messages.length > 0))
-  }
+  const report = {recipes: recipes(folder, isWanted), messages}
+  for (const text of printed(report, folder, {format, color})) print(text)
   return messages.some(({severity}) => severity === 'error')
     ? exitCodes.errorsFound
     : exitCodes.fine
+}
+
+function* printed(
+  report: Report,
+  folder: ExaminedFolder,
+  {format, color}: Pick<CheckOptions, 'format' | 'color'>,
+): Iterable<string> {
+  const {messages} = report
+  const {address} = folder.examined.cookbook.settings
+  switch (format) {
+    case 'json':
+      return yield* jsonReport(report)
+    case 'github':
+      return yield* githubReport(messages)
+    case 'sarif':
+      return yield sarifReport(messages, {version: version(), address})
+    case 'junit':
+      return yield junitReport(report)
+    case 'text':
+      yield* textMessages(messages, paintFor('stdout', color))
+      yield closing(folder, messages.length > 0)
+  }
 }
 
 function* recipes(

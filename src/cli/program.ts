@@ -1,4 +1,5 @@
 import {Argument, Command, Option} from 'commander'
+import {type CheckFormat, checkFormats} from '../report/check-formats.ts'
 import {addBaking} from './add-baking.ts'
 import type {ExitCode} from './exit-codes.ts'
 import type {SharedOptions} from './shared-options.ts'
@@ -54,14 +55,14 @@ function addCheck(root: Command, end: (code: ExitCode) => void): void {
     .option(...contentOption)
     .addOption(
       new Option('--format <format>', 'how to print what is found')
-        .choices(['text', 'json'])
+        .choices(checkFormats)
         .default('text'),
     )
     .addHelpText('after', examples(checkExamples))
     .action(
       async (
         files: readonly string[],
-        options: {content: string; format: 'text' | 'json'},
+        options: {content: string; format: CheckFormat},
         command: Command,
       ) => {
         const {checkCommand} = await import('./check-command.ts')
@@ -142,6 +143,7 @@ const checkExamples: readonly Example[] = [
   ['scalepan check', 'the whole cookbook'],
   ['scalepan check content/recipes/barley-pot.md', 'findings in one file'],
   ['scalepan check --format json > report.json', 'figures and findings for a program'],
+  ['scalepan check --format github', 'findings at their lines of a pull request'],
 ]
 const explainExamples: readonly Example[] = [
   ['scalepan explain barley-pot', 'by slug'],

@@ -22,6 +22,8 @@ export interface Problem {
   readonly expected?: readonly string[]
   /** How to mend it, then the working. */
   readonly note?: string
+  /** Why the writer lets it stand, where they do. */
+  readonly accepted?: string
 }
 
 /** A value with the range in its file that holds it. */

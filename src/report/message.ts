@@ -5,7 +5,7 @@ import type {Message} from './report.ts'
 
 /** A problem as reports print it; one of a whole file points at its first character. */
 export function message(problem: Problem, filePath: FilePath, address?: string): Message {
-  const {ruleId, severity, file, place, reason, actual, expected = [], note} = problem
+  const {ruleId, severity, file, place, reason, actual, expected = [], note, accepted} = problem
   const start = place?.start ?? {line: 1, column: 1}
   const end = place?.end ?? start
   return {
@@ -20,6 +20,7 @@ export function message(problem: Problem, filePath: FilePath, address?: string):
     ...(actual !== undefined && {actual}),
     expected,
     ...(note !== undefined && {note}),
+    ...(accepted !== undefined && {accepted}),
     url: ruleUrl(ruleId, address),
   }
 }

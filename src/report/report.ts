@@ -64,6 +64,8 @@ export interface Message {
   readonly expected: readonly string[]
   /** How to mend it and the working; lines apart. */
   readonly note?: string
+  /** Why the writer lets it stand, where they do. */
+  readonly accepted?: string
   /** The rule's page: on the web where the cookbook has an address, else its path in the site. */
   readonly url: string
 }

@@ -76,7 +76,7 @@ describe('scalepan', () => {
     [['chekc'], 'Did you mean check?'],
     [['build', '--sitee', 'x'], 'Did you mean --site?'],
     [['new', 'recip', 'x'], 'Did you mean recipe?'],
-    [['check', '--format', 'yaml'], 'Allowed choices are text, json'],
+    [['check', '--format', 'yaml'], 'Allowed choices are text, json, github, sarif, junit'],
     [['explain'], "missing required argument 'recipe'"],
     [['build', 'extra'], 'too many arguments'],
     [['new', 'recipe', '--content'], 'argument missing'],
