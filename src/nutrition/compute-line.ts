@@ -36,7 +36,9 @@ export function computeLine(
   if (!measured.ok) return measured
   const refuseRatio = ingredient.kind === 'food' ? ingredient.food.refuseRatio : 0
   const {grams: listed} = measured.value
-  const grams = line.isBought ? scaled(listed, 1 - refuseRatio) : listed
+  // The weight of a measure (1 medium) is that of its edible portion already.
+  const isPurchasedWeight = line.isBought && line.amount.value.kind === 'weight'
+  const grams = isPurchasedWeight ? scaled(listed, 1 - refuseRatio) : listed
   const used = eatenGrams(line, cookbook) ?? untrimmed(grams, line, cookbook)
   const whole = figuresOfPart(measured.value, used)
   const losses = lossesOf({line, ingredient, used, whole}, cookbook)

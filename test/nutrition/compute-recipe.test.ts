@@ -1,6 +1,7 @@
 import {describe, expect, test} from 'vitest'
 import {computeCookbook} from '../../src/nutrition/compute-cookbook.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
+import type {CountAmount} from '../../src/units/amount.ts'
 import {expandedUncertainty, standardUncertainty} from '../../src/units/uncertain.ts'
 import {at, cookbook, food, grams, line, recipe} from '../kitchen.ts'
 
@@ -66,6 +67,21 @@ describe('lines with conditions', () => {
     expect(first?.grams.value).toBeCloseTo(180, 10)
     expect(first?.purchasedGrams).toBeCloseTo(200, 10)
     expect(first?.adds.energy.value).toBeCloseTo(72, 10)
+  })
+
+  test('a count of what is bought is its edible weight, and buys the peel too', () => {
+    // USDA SR28 gives the weight of one medium onion, 110 g, without its skin.
+    const counted = food(
+      'onion',
+      {energy: 40},
+      {refuseRatio: 0.1, measures: new Map([['medium', 110]])},
+    )
+    const two = {value: 2, halfRange: 0, increment: 1}
+    const amount: CountAmount = {kind: 'count', text: '2 medium', count: two, measure: 'medium'}
+    const soup = recipe('soup', [line('onion', amount, {isBought: true})], {serves: at(1)})
+    const [first] = compute(cookbook([counted], [soup]), 'soup').lines
+    expect(first?.grams.value).toBe(220)
+    expect(first?.purchasedGrams).toBeCloseTo(220 / 0.9, 10)
   })
 
   test('a peeled weight buys the peel too', () => {

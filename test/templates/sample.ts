@@ -270,7 +270,13 @@ const pot = recipe('barley-pot', {
       lines: [
         line('chicken thigh, skinless', weight(600)),
         line('pearl barley', weight(180)),
-        line('lemon', count(1, 'medium'), {isBought: true}),
+        line(
+          'lemon',
+          {...grams(58), text: '58 g (1 medium)', beside: count(1, 'medium')},
+          {
+            isBought: true,
+          },
+        ),
         line('brown stock', weight(900), {recipe: at('brown-stock')}),
         line('parsley', weight(10), {isOptional: true}),
       ],
