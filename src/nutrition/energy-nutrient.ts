@@ -1,4 +1,4 @@
-import type {EnergyMethod} from '../cookbook/energy-method.ts'
+import {type EnergyMethod, energyMethods} from '../cookbook/energy-method.ts'
 import type {Basis, Figure, Figures} from '../food/figures.ts'
 import {kilojoulesPerKilocalorie, type Nutrient} from '../food/nutrients.ts'
 import {scaled} from '../units/uncertain.ts'
@@ -21,4 +21,9 @@ export function kilojoules(figures: Figures<Basis>, energy: EnergyNutrient): Fig
   if (energy === 'energyEu') return figures.energyEuKilojoules
   const {missing} = figures[energy]
   return {...scaled(figures[energy], kilojoulesPerKilocalorie), missing}
+}
+
+/** The method that gives an energy; undefined for what is no energy in kcal. */
+export function methodOf(nutrient: Nutrient): EnergyMethod | undefined {
+  return energyMethods.find((method) => energyNutrient[method] === nutrient)
 }

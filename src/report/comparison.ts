@@ -1,18 +1,21 @@
 import type {Judged} from '../check/verdict.ts'
 import type {Settings} from '../cookbook/cookbook.ts'
 import {nutrientUnit, type PublishedNutrient} from '../food/nutrients.ts'
+import {methodOf} from '../nutrition/energy-nutrient.ts'
 import {formatFigure} from '../units/format-figure.ts'
 import type {ComparisonReport} from './explanation.ts'
 import {figureReport, withoutNoise} from './figure-report.ts'
 
 /** A verdict with its reason. */
 export function comparisonReport(judged: Judged, settings: Settings): ComparisonReport {
-  const {stated, computed, margins, verdict} = judged
+  const {stated, computed, margins, verdict, against} = judged
+  const method = methodOf(against)
   return {
     nutrient: stated.nutrient,
     stated: withoutNoise(stated.value),
     statedText: stated.text,
     computed: figureReport(stated.nutrient, computed),
+    ...(method && {method}),
     verdict,
     difference: withoutNoise(margins.difference),
     agreement: withoutNoise(margins.agreement),

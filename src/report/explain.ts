@@ -5,6 +5,7 @@ import type {StatedBasis} from '../cookbook/recipe.ts'
 import type {Figure} from '../food/figures.ts'
 import {type PublishedNutrient, publishedNutrients} from '../food/nutrients.ts'
 import type {Computed, ComputedLine} from '../nutrition/computed.ts'
+import {netCarbohydrate} from '../nutrition/net-carbohydrate.ts'
 import {publishedFigure} from '../nutrition/published.ts'
 import {
   coverageFactor,
@@ -13,6 +14,7 @@ import {
   standardUncertainty,
 } from '../units/uncertain.ts'
 import {comparisonReport} from './comparison.ts'
+import {energyReport} from './energy-report.ts'
 import type {BudgetReport, Explanation, LineReport} from './explanation.ts'
 import {figureReport, figuresReport, withoutNoise} from './figure-report.ts'
 import type {FilePath} from './file-path.ts'
@@ -40,6 +42,7 @@ export function explain(
     figure: (nutrient) => publishedFigure(figures, nutrient, settings),
   }
   const report = recipeReport(computed, settings, filePath)
+  const energy = energyReport(computed, settings)
   return {
     ...report,
     title: recipe.title.value,
@@ -50,6 +53,10 @@ export function explain(
     comparison: recipe.stated
       ? judge(recipe.stated, computed, settings).map((one) => comparisonReport(one, settings))
       : [],
+    ...(energy && {energy}),
+    ...(settings.netCarbohydrate && {
+      netCarbohydrate: figureReport('carbohydrate', netCarbohydrate(figures)),
+    }),
     messages: messages.filter(({file}) => file === report.file),
   }
 }

@@ -1,4 +1,5 @@
 import type {Verdict} from '../check/verdict.ts'
+import type {EnergyMethod} from '../cookbook/energy-method.ts'
 import type {StatedBasis} from '../cookbook/recipe.ts'
 import type {PublishedNutrient} from '../food/nutrients.ts'
 import type {ComputedLine} from '../nutrition/computed.ts'
@@ -20,6 +21,10 @@ export interface Explanation extends RecipeReport {
   /** Per nutrient, the sources of uncertainty, most first; shares add up to 1. */
   readonly budget: Readonly<Partial<Record<PublishedNutrient, readonly BudgetReport[]>>>
   readonly comparison: readonly ComparisonReport[]
+  /** Stated energy beside the energy of the stated macros; absent unless all of them are stated. */
+  readonly energy?: EnergyReport
+  /** Carbohydrate without fibre and polyols, where the cookbook asks for it. */
+  readonly netCarbohydrate?: FigureReport
   /** What the checks found in the recipe's file. */
   readonly messages: readonly Message[]
 }
@@ -51,6 +56,26 @@ export interface BudgetReport {
   readonly share: number
 }
 
+/** What the stated macros give, by every method that needs nothing but them; kcal. */
+export interface EnergyReport {
+  readonly stated: number
+  readonly byMethod: readonly MethodReport[]
+  /** The first method that reaches the stated energy, tolerance included; absent when none does. */
+  readonly fits?: EnergyMethod
+  /** Stated energy against the general factors, percent of it, 0 and up. */
+  readonly gapPercent: number
+  /** What would close that gap, one sentence each; none where rounding closes it. */
+  readonly wouldExplain: readonly string[]
+}
+
+/** Energy of the macros by a method, and the limits that their rounding leaves. */
+export interface MethodReport {
+  readonly method: EnergyMethod
+  readonly value: number
+  readonly low: number
+  readonly high: number
+}
+
 /** A stated figure beside the computed one; numbers in the nutrient's unit. */
 export interface ComparisonReport {
   readonly nutrient: PublishedNutrient
@@ -58,6 +83,8 @@ export interface ComparisonReport {
   /** As written. */
   readonly statedText: string
   readonly computed: FigureReport
+  /** How the computed energy was arrived at: the method that the stated one fits best. */
+  readonly method?: EnergyMethod
   readonly verdict: Verdict
   /** Stated − computed. */
   readonly difference: number

@@ -1,6 +1,7 @@
 import {nutrientName, type PublishedNutrient, publishedNutrients} from '../food/nutrients.ts'
 import {roundedText} from '../units/format-figure.ts'
 import {countText} from './count-text.ts'
+import {energyMethodName, energyRows} from './energy-text.ts'
 import type {BudgetReport, ComparisonReport, Explanation, LineReport} from './explanation.ts'
 import {reportedFigure, reportedWithUncertainty} from './figure-text.ts'
 import type {Paint} from './paint.ts'
@@ -19,8 +20,14 @@ export function* textExplanation(explanation: Explanation, paint: Paint): Iterab
   yield `${paint.bold(printable(title))}  ${paint.dim(printable(file))}\n`
   yield `${sizes(explanation)}\n`
   yield* section(paint, `What each line adds to the figures per ${per}`, lineRows(explanation))
+  yield* section(
+    paint,
+    'Net carbohydrate: without fibre and polyols, a convention of readers',
+    netCarbohydrateRows(explanation),
+  )
   yield* section(paint, 'Not counted', lines.filter(({role}) => role !== 'counted').map(uncounted))
   yield* section(paint, `Stated and computed, per ${per}`, comparisonRows(comparison))
+  yield* section(paint, 'Energy of the stated macros, by each method', energyRows(explanation))
   yield* section(
     paint,
     'How well the figures are known: each source’s share of the variance',
@@ -61,6 +68,11 @@ function shareHead(nutrient: PublishedNutrient, text = 'share'): readonly string
   return nutrient === 'energy' ? [text] : []
 }
 
+function netCarbohydrateRows({netCarbohydrate, per}: Explanation): readonly string[] {
+  if (netCarbohydrate === undefined) return []
+  return [`${reportedWithUncertainty('carbohydrate', netCarbohydrate)} per ${per}`]
+}
+
 function lineRow(line: LineReport): readonly string[] {
   const cells = shown.flatMap((nutrient) => {
     const share = line.shares[nutrient]
@@ -85,8 +97,10 @@ function comparisonRows(comparison: readonly ComparisonReport[]): readonly strin
   const table = textTable([['', 'stated', 'computed', 'verdict'], ...rows])
   if (rows.length === 0) return []
   return table.map((row, index) => {
-    const why = comparison[index - 1]?.why
-    return why === undefined ? row : `${row}  ${printable(why)}`
+    const one = comparison[index - 1]
+    if (one === undefined) return row
+    const method = one.method === undefined ? '' : `; ${energyMethodName[one.method]}`
+    return `${row}  ${printable(one.why)}${method}`
   })
 }
 

@@ -57,7 +57,8 @@ function figureText(row: DeclaredRow, column: Column, rules: LabelRules, words: 
   const figure = row[column]
   if (figure === undefined || figure === 'unknown') return words.declared.notKnown
   const {nutrient} = row
-  const amount = `${declaredNumber(rules, nutrient, figure)} ${nutrientUnit[nutrient]}`
+  // Number and unit stay on one line of a phone.
+  const amount = `${declaredNumber(rules, nutrient, figure)}\u00a0${nutrientUnit[nutrient]}`
   return figure.kind === 'less than' ? words.declared.lessThan(amount) : amount
 }
 

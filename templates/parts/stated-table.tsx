@@ -1,5 +1,6 @@
 import {type Judged, judge} from '../../src/check/verdict.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
+import {methodOf} from '../../src/nutrition/energy-nutrient.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import type {Words} from '../words/en.ts'
@@ -34,11 +35,15 @@ export function statedHead(words: Words): Part {
   )
 }
 
-export function statedRow({stated, computed, verdict}: Judged, words: Words): Part {
+export function statedRow({stated, computed, against, verdict}: Judged, words: Words): Part {
   const {nutrient, text} = stated
+  const method = methodOf(against)
   return (
     <tr>
-      <th scope="row">{words.nutrient[nutrient]}</th>
+      <th scope="row">
+        {words.nutrient[nutrient]}
+        {method && <span class="give"> {words.declared.energyMethod[method]}</span>}
+      </th>
       <td class="number">{text}</td>
       <td class="number">{figureCell(nutrient, computed, words)}</td>
       <td>{verdictMark(verdict, words)}</td>

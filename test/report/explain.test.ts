@@ -147,7 +147,7 @@ nuts, 30 g: optional
 
 Stated and computed, per serving
           stated      computed    verdict
-energy  316 kcal  312 ± 2 kcal  tolerated  4.5 kcal above; agrees within 1.2 kcal, household tolerance 6.2 kcal
+energy  316 kcal  312 ± 2 kcal  tolerated  4.5 kcal above; agrees within 1.2 kcal, household tolerance 6.2 kcal; sum of the foods’ own energies
 
 How well the figures are known: each source’s share of the variance
 energy 312 ± 2 kcal
