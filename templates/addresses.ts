@@ -8,9 +8,12 @@ export const figuresPath = 'figures/index.html'
 export const foodsPath = 'foods/index.html'
 /** Messages name it too. */
 export const rulesPath = rulesPagePath
+export const cookbookPath = 'cookbook/index.html'
+export const cookbookHeadsPath = 'cookbook/heads.css'
 export const feedPath = 'feed.xml'
 export const notFoundPath = '404.html'
 export const stylesheetPath = 'assets/site.css'
+export const paperStylesheetPath = 'assets/paper.css'
 export const iconPath = 'assets/mark.svg'
 
 export const recipePath = (slug: string) => `recipes/${slug}/index.html`

@@ -21,7 +21,7 @@ export function figuresPage(site: Site): Page {
       <>
         <h1>{words.figuresPage.title}</h1>
         <p>{words.figuresPage.intro}</p>
-        {legend(site)}
+        {verdictLegend(site)}
         {judged.length > 0 ? (
           <table class="wide stated">
             <thead>{statedHead(words)}</thead>
@@ -35,7 +35,8 @@ export function figuresPage(site: Site): Page {
   })
 }
 
-function legend({words, cookbook}: Site): Part {
+/** What each verdict means, and by which tolerance. */
+export function verdictLegend({words, cookbook}: Site): Part {
   return (
     <section aria-labelledby="part-legend">
       <h2 id="part-legend">{words.figuresPage.legend}</h2>
@@ -87,7 +88,7 @@ function computedOnly({words}: Site, others: readonly Computed[]): Part {
 }
 
 /** Warnings and notes of the build, so that a reader sees what the cook saw. */
-function openProblems({problems, words}: Site): Part {
+export function openProblems({problems, words}: Site): Part {
   if (problems.length === 0) return undefined
   return (
     <section aria-labelledby="part-open">

@@ -61,7 +61,7 @@ function foodRows(site: Site, {food, users}: FoodInUse): Part {
       <tr>
         <td colSpan={columns.length + 1}>
           <span class="note">
-            {origin(food, words)}. {words.foodsPage.usedBy}{' '}
+            {foodOrigin(food, words)}. {words.foodsPage.usedBy}{' '}
             {users.map(({recipe}, index) => (
               <>
                 {index > 0 ? ', ' : ''}
@@ -83,7 +83,8 @@ function figureNumber({cookbook, words}: Site, food: Food, nutrient: PublishedNu
   return roundedText(value, decimals)
 }
 
-function origin({provenance}: Food, words: Site['words']): string {
+/** Where the figures of a food come from, in words. */
+export function foodOrigin({provenance}: Food, words: Site['words']): string {
   const text = words.foodsPage
   switch (provenance.kind) {
     case 'label':

@@ -2,6 +2,7 @@ import type {Element, Root} from 'hast'
 import {h} from 'hastscript'
 import {
   absoluteHref,
+  cookbookPath,
   feedPath,
   figuresPath,
   foodsPath,
@@ -24,6 +25,8 @@ export interface Shell {
   readonly description?: string
   /** Names of the compiled scripts the page takes, without `.js`. */
   readonly scripts?: readonly string[]
+  /** Paths of further style sheets. */
+  readonly stylesheets?: readonly string[]
   /** A JSON-LD block for the head. */
   readonly structured?: Element
   /** A class on the body, for the parts that print differently. */
@@ -77,6 +80,7 @@ function head(site: Site, page: Shell): Element {
     ),
     <link rel="icon" type="image/svg+xml" href={href(iconPath)} />,
     <link rel="stylesheet" href={href(stylesheetPath)} />,
+    (page.stylesheets ?? []).map((path) => <link rel="stylesheet" href={href(path)} />),
     page.structured,
     (page.scripts ?? []).map((name) => <script src={href(scriptPath(name))} defer />),
   )
@@ -134,6 +138,8 @@ function footer({words}: Site, path: string): Part {
     <footer class="foot">
       <p>{words.footer.caution}</p>
       <p>
+        <a href={relativeHref(path, cookbookPath)}>{words.book.link}</a>
+        {' · '}
         <a href={relativeHref(path, figuresPath)}>{words.footer.checked}</a>
         {' · '}
         <a href={relativeHref(path, rulesPath)}>{words.footer.rules}</a>

@@ -1,5 +1,6 @@
 import {allergenName, declaredAllergens} from '../../src/food/allergens.ts'
 import type {CookingMethod} from '../../src/food/cooking-methods.ts'
+import {book} from './en-book.ts'
 import {declared} from './en-declared.ts'
 import {
   aisle,
@@ -30,6 +31,7 @@ export const en = {
   aisle,
   declaredAllergens,
   allergenName,
+  book,
   declared,
 
   nav: {

@@ -1,0 +1,122 @@
+import {cookbookHeadsPath, cookbookPath, paperStylesheetPath} from './addresses.ts'
+import {type Book, type BookSection, bookOf, type PageOf, recipeId, textId} from './book/book.ts'
+import {checked, sources} from './book/checked.tsx'
+import {type Chapter, contents, contentsLine} from './book/contents.tsx'
+import {ingredientIndex} from './book/ingredient-index.tsx'
+import {bookRecipe} from './book/recipe.tsx'
+import {allergensTable, figuresTables} from './book/tables.tsx'
+import type {Part} from './part.ts'
+import {authored} from './parts/authored.ts'
+import {figureHeads, figureNumbers} from './parts/figure-columns.tsx'
+import {inDocument} from './parts/in-document.ts'
+import {mark} from './parts/mark.ts'
+import {mainBasis} from './parts/published-figures.ts'
+import {shell} from './shell.tsx'
+import type {Page, Site} from './site.ts'
+
+/** A chapter with its text. */
+interface FullChapter extends Chapter {
+  readonly text: Part
+}
+
+const notYetPrinted: PageOf = () => undefined
+
+/**
+ * The whole cookbook as one document. A browser prints it as it stands; with the page of each id
+ * known, contents and index name pages.
+ */
+export function cookbookPage(site: Site, pageOf: PageOf = notYetPrinted): Page {
+  const {words, cookbook} = site
+  const book = bookOf(site, pageOf)
+  const chapters = chaptersOf(book)
+  return shell(site, {
+    path: cookbookPath,
+    title: words.book.label,
+    kind: 'book',
+    stylesheets: [paperStylesheetPath, cookbookHeadsPath],
+    main: (
+      <div class={`on-${cookbook.settings.print.paper.toLowerCase()}`}>
+        <p class="off-paper note">{words.book.print}</p>
+        {cover(site)}
+        <section class="chapter-contents" aria-labelledby="contents">
+          <h2 id="contents">{words.book.contents}</h2>
+          {contents(book, chapters)}
+        </section>
+        {book.sections.map((section) => sectionPart(book, section))}
+        {chapters.map(({id, title, text}) => (
+          <section class={`chapter-${id}`} aria-labelledby={id}>
+            <h2 id={id}>{title}</h2>
+            {text}
+          </section>
+        ))}
+      </div>
+    ),
+  })
+}
+
+/** Every part with a running head, in the order of the book. */
+export function headedParts(site: Site): readonly Chapter[] {
+  const book = bookOf(site, notYetPrinted)
+  return [{id: 'contents', title: site.words.book.contents}, ...book.sections, ...chaptersOf(book)]
+}
+
+function cover({cookbook: {settings}}: Site): Part {
+  return (
+    <header class="cover" id="cover">
+      {mark()}
+      <h1>{settings.title}</h1>
+      {settings.description === '' ? undefined : <p class="summary">{settings.description}</p>}
+      {settings.address === undefined ? undefined : <p class="note">{settings.address}</p>}
+    </header>
+  )
+}
+
+function chaptersOf(book: Book): readonly FullChapter[] {
+  const {site, places} = book
+  const {words, cookbook} = site
+  return [
+    ...cookbook.pages.map(({slug, title, path, body}) => {
+      const id = textId(slug)
+      const placing = {from: cookbookPath, to: cookbookPath, id, deeper: 1, places}
+      return {
+        id,
+        title: title.value,
+        text: <>{inDocument(<>{authored(body, path, cookbookPath)}</>, placing)}</>,
+      }
+    }),
+    {id: 'figures', title: words.book.figures, text: figuresTables(book)},
+    {id: 'allergens', title: words.book.allergens, text: allergensTable(book)},
+    {id: 'checked', title: words.book.checked, text: checked(book, 'checked')},
+    {id: 'sources', title: words.book.sources, text: sources(book)},
+    {id: 'index', title: words.book.index, text: ingredientIndex(book)},
+  ]
+}
+
+/** A section opens with its recipes and what a serving of each has. */
+function sectionPart(book: Book, section: BookSection): Part {
+  const {site} = book
+  return (
+    <section class={`chapter-${section.id}`} aria-labelledby={section.id}>
+      <h2 id={section.id}>{section.title}</h2>
+      <table class="recipes">
+        <thead>
+          <tr>
+            <th scope="col">{site.words.index.recipe}</th>
+            {figureHeads(site.words)}
+          </tr>
+        </thead>
+        <tbody>
+          {section.recipes.map((computed) => (
+            <tr>
+              <th scope="row">
+                {contentsLine(book, recipeId(computed), computed.recipe.title.value)}
+              </th>
+              {figureNumbers(site, computed, mainBasis(computed))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {section.recipes.map((computed) => bookRecipe(book, computed))}
+    </section>
+  )
+}
