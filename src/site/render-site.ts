@@ -1,6 +1,8 @@
-import {captionPath, iconPath} from '../../templates/addresses.ts'
+import {captionPath, cookbookHeadsPath, iconPath} from '../../templates/addresses.ts'
+import {runningHeads} from '../../templates/book/running-heads.ts'
 import {captionText} from '../../templates/caption.ts'
 import {cardPage} from '../../templates/card.tsx'
+import {cookbookPage, headedParts} from '../../templates/cookbook.tsx'
 import {figuresPage} from '../../templates/figures.tsx'
 import {foodsPage} from '../../templates/foods.tsx'
 import {indexPage} from '../../templates/index.tsx'
@@ -10,9 +12,10 @@ import {planPage} from '../../templates/plan.tsx'
 import {recipePage} from '../../templates/recipe.tsx'
 import {rulesPage} from '../../templates/rules.tsx'
 import {shoppingPage} from '../../templates/shopping.tsx'
-import type {Page, RuleText, Site} from '../../templates/site.ts'
+import type {Page, Site} from '../../templates/site.ts'
 import {textPage} from '../../templates/text-page.tsx'
 import {wordsFor} from '../../templates/words/words.ts'
+import type {RuleText} from '../check/rule-texts.ts'
 import type {Cookbook} from '../cookbook/cookbook.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {SourceImage} from '../cookbook/sources.ts'
@@ -49,11 +52,22 @@ export function renderSite(input: SiteInput): readonly SiteFile[] {
       content: captionText(site, computed),
     })),
     ...(address === undefined ? [] : [feed(site, address), sitemap(address, paths)]),
+    cookbookHeads(site),
     {path: iconPath, content: htmlText({type: 'root', children: [markFile()]})},
-    ...input.images.map(({path, bytes}) => ({path: `images/${path}`, content: bytes})),
+    ...imageFiles(input),
     ...input.assets,
   ]
   return files.toSorted((left, right) => order(left.path, right.path))
+}
+
+/** The style sheet with what stands in the margins of the printed cookbook. */
+export function cookbookHeads(site: Site): SiteFile {
+  return {path: cookbookHeadsPath, content: runningHeads(site, headedParts(site))}
+}
+
+/** The pictures, where pages look for them. */
+export function imageFiles({images}: Pick<SiteInput, 'images'>): readonly SiteFile[] {
+  return images.map(({path, bytes}) => ({path: `images/${path}`, content: bytes}))
 }
 
 /** What every template sees, from what the stages before give. */
@@ -106,6 +120,7 @@ function pages(site: Site): readonly Page[] {
   return [
     indexPage(site),
     ...[...site.computed.values()].flatMap((one) => [recipePage(site, one), cardPage(site, one)]),
+    cookbookPage(site),
     shoppingPage(site),
     ...plans.map((plan) => planPage(site, plan)),
     figuresPage(site),
