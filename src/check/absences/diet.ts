@@ -83,7 +83,8 @@ function against(
 
 const originNotStated: Objection = {
   kind: 'unknown',
-  why: 'what it is made from is not stated: `made from` in foods.yaml does',
+  key: 'made from',
+  why: 'does not say what it is made from',
 }
 
 /**

@@ -14,7 +14,7 @@ export function againstFreeFrom(absence: Absence, food: Food): Objection | undef
   if (traces.length > 0) return {kind: 'no', why: `may contain ${named(traces)}`}
   return food.allergensKnown
     ? undefined
-    : {kind: 'unknown', why: 'what it contains is not stated: `contains` in foods.yaml does'}
+    : {kind: 'unknown', key: 'contains', why: 'does not say which allergens it contains'}
 }
 
 function among(allergens: ReadonlySet<Allergen>, absence: Absence): readonly Allergen[] {

@@ -1,16 +1,16 @@
 import type {FoodInDish, FoodWithin} from '../../nutrition/foods-in-dish.ts'
 
 /** Why a food speaks against what a page promises of a dish. */
-export interface Objection {
-  /** `no` where the food is known to break the promise, `unknown` where nobody has stated it. */
-  readonly kind: 'no' | 'unknown'
-  /** Goes on after the food: "which contains milk"; of an unknown one, what has to be stated. */
+export type Objection = {
+  /** Goes on after the food: "contains milk". */
   readonly why: string
-}
+} & (
+  | {readonly kind: 'no'}
+  /** Nobody has stated it; the key in foods.yaml that would. */
+  | {readonly kind: 'unknown'; readonly key: 'contains' | 'made from'}
+)
 
-export interface ObjectingFood extends Objection {
-  readonly found: FoodInDish
-}
+export type ObjectingFood = Objection & {readonly found: FoodInDish}
 
 /** The foods that speak against a promise, each once, what is known first. */
 export function objections(

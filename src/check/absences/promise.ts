@@ -26,12 +26,13 @@ export function* brokenPromise(
   const [first] = against
   if (!first) return
   const foods = foodsText(against.filter(({kind}) => kind === first.kind))
+  const subject = `${promise} \`${word.value}\``
   yield {
     place: word.place,
     reason:
       first.kind === 'no'
-        ? `${promise} \`${word.value}\` with ${foods} in it, expected nothing that speaks against it`
-        : `${promise} \`${word.value}\` cannot be told, expected more to be stated of ${foods}`,
+        ? `${subject} contradicted by ${foods}, expected nothing that speaks against it`
+        : `${subject} cannot be told, expected \`${first.key}\` of ${foods} in foods.yaml`,
     actual: word.value,
     note: [
       ...workings(against),
@@ -42,7 +43,10 @@ export function* brokenPromise(
 
 /** Which line brings each food, and what is the matter with it. */
 export function workings(against: readonly ObjectingFood[]): readonly string[] {
-  return against.map(({found, why}) => `${found.line.line.name.value}: ${found.food.name} ${why}.`)
+  return against.map(({found: {food, line}, why}) => {
+    const name = line.line.name.value
+    return name === food.name ? `${food.name} ${why}.` : `${food.name} ${why}; line \`${name}\`.`
+  })
 }
 
 /** Finds a word that cannot be checked. */

@@ -18,7 +18,13 @@ const otherWords: readonly OtherWords[] = [
   },
   {
     words: /\bhealthy\b|\bwholesome\b|\bnutritious\b/,
-    why: 'US: 21 CFR 101.65(d), rule of December 2024, wants amounts of food groups that are not worked out here. EU: a general health claim, Regulation (EC) 1924/2006 Article 10(3).',
+    rules: 'us',
+    why: '21 CFR 101.65(d), rule of December 2024, wants amounts of food groups that are not worked out here.',
+  },
+  {
+    words: /\bhealthy\b|\bwholesome\b|\bnutritious\b/,
+    rules: 'eu',
+    why: 'A general health claim, Regulation (EC) 1924/2006 Article 10(3): it stands beside an authorised one only.',
   },
   {
     words: /low (?:in )?sugars?$/,

@@ -58,3 +58,12 @@ export function changeText(ratio: Figure): string {
   const uncertainty = roundedText(100 * expandedUncertainty(ratio), 1)
   return `${roundedText(Math.abs(percent), 1)} ± ${uncertainty} % ${percent <= 0 ? 'less' : 'more'}`
 }
+
+/** The boldest whole percentage that holds: `17 % less`; undefined where not one percent does. */
+export function holdingWords(ratio: Figure, {bound}: Compared): string | undefined {
+  const uncertainty = expandedUncertainty(ratio)
+  const change = bound === 'most' ? 1 - ratio.value - uncertainty : ratio.value - uncertainty - 1
+  // A change that is exactly a whole percentage must not lose it to floating-point error.
+  const percent = Math.floor(Number((100 * change).toPrecision(12)))
+  return percent < 1 ? undefined : `${percent} % ${bound === 'most' ? 'less' : 'more'}`
+}

@@ -1,6 +1,11 @@
 import {nutrientWithUncertainty} from '../../food/nutrient-text.ts'
 import {nutrientName} from '../../food/nutrients.ts'
-import {changeText, type JudgedStatement, judgeStatement} from '../comparison/judge-comparison.ts'
+import {
+  changeText,
+  holdingWords,
+  type JudgedStatement,
+  judgeStatement,
+} from '../comparison/judge-comparison.ts'
 import {comparisonExamples} from '../comparison/parse-comparison.ts'
 import {type Sides, sidesOf} from '../comparison/sides.ts'
 import type {Finding, Rule} from '../rule.ts'
@@ -37,18 +42,18 @@ function finding(judged: JudgedStatement, sides: Sides): Finding {
     }
   }
   if (!judged.ratio) {
-    const missing = [...judged.here.missing, ...judged.there.missing]
-    const foods = missing.map((food) => `\`${food}\``).join(', ')
+    const missing = new Set([...judged.here.missing, ...judged.there.missing])
+    const foods = [...missing].map((food) => `\`${food}\``).join(', ')
     const expected = foods
       ? `a figure for ${foods}`
       : `some ${nutrientName[nutrient]} in \`${sides.name}\``
     return {...base, reason: `${subject} cannot be checked, expected ${expected}`}
   }
-  const change = changeText(judged.ratio)
+  const right = judged.compared && holdingWords(judged.ratio, judged.compared)
   return {
     ...base,
-    reason: `${subject} per ${sides.basis}, expected \`${change}\` or words within it`,
-    expected: [change],
-    note: `This dish ${nutrientWithUncertainty(nutrient, judged.here)}, ${sides.name} ${nutrientWithUncertainty(nutrient, judged.there)}. A comparison has to hold at the end of the uncertainty that is against it.`,
+    reason: `${subject} per ${sides.basis}, expected ${right ? `\`${right}\`` : 'no such difference'} from the ingredients`,
+    expected: right ? [right] : [],
+    note: `It has ${changeText(judged.ratio)}: this dish ${nutrientWithUncertainty(nutrient, judged.here)}, ${sides.name} ${nutrientWithUncertainty(nutrient, judged.there)}. A comparison has to hold at the end of the uncertainty that is against it.`,
   }
 }
