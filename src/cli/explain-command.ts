@@ -33,7 +33,7 @@ export async function explainCommand(
     tell(`\nThe figures of ${file} cannot be computed until this is mended.\n`)
     return exitCodes.errorsFound
   }
-  const explanation = explain(computed, examined.cookbook, {filePath, messages})
+  const explanation = explain(computed, examined, {filePath, messages})
   if (format === 'json') print(`${JSON.stringify(explanation, undefined, 2)}\n`)
   else for (const text of textExplanation(explanation, paintFor('stdout', color))) print(text)
   return exitCodes.fine

@@ -1,6 +1,7 @@
+import type {Examined} from '../build.ts'
 import {onBasis, shareOfBatch} from '../check/stated-basis.ts'
 import {judge} from '../check/verdict.ts'
-import type {Cookbook, Settings} from '../cookbook/cookbook.ts'
+import type {Settings} from '../cookbook/cookbook.ts'
 import type {StatedBasis} from '../cookbook/recipe.ts'
 import type {Figure} from '../food/figures.ts'
 import {type PublishedNutrient, publishedNutrients} from '../food/nutrients.ts'
@@ -13,6 +14,7 @@ import {
   scaled,
   standardUncertainty,
 } from '../units/uncertain.ts'
+import {claimsReport} from './claim-report.ts'
 import {comparisonReport} from './comparison.ts'
 import {energyReport} from './energy-report.ts'
 import type {BudgetReport, Explanation, LineReport} from './explanation.ts'
@@ -27,10 +29,11 @@ const always: ReadonlySet<PublishedNutrient> = new Set(['energy', 'protein', 'ca
 /** Where the figures of one recipe come from and how well they are known. */
 export function explain(
   computed: Computed,
-  {settings}: Pick<Cookbook, 'settings'>,
+  {cookbook, computed: all}: Pick<Examined, 'cookbook' | 'computed'>,
   {filePath, messages}: {readonly filePath: FilePath; readonly messages: readonly Message[]},
 ): Explanation {
   const {recipe} = computed
+  const {settings} = cookbook
   const per = explainedBasis(computed)
   const figures = onBasis(per, computed)?.figures ?? computed.batch
   const stated = new Set(recipe.stated?.figures.map(({nutrient}) => nutrient))
@@ -57,6 +60,7 @@ export function explain(
     ...(settings.netCarbohydrate && {
       netCarbohydrate: figureReport('carbohydrate', netCarbohydrate(figures)),
     }),
+    claims: claimsReport(computed, cookbook, all),
     messages: messages.filter(({file}) => file === report.file),
   }
 }

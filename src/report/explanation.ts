@@ -1,6 +1,8 @@
+import type {Outcome} from '../check/claims/condition.ts'
 import type {Verdict} from '../check/verdict.ts'
 import type {EnergyMethod} from '../cookbook/energy-method.ts'
 import type {StatedBasis} from '../cookbook/recipe.ts'
+import type {LabelRules} from '../food/label-rules.ts'
 import type {PublishedNutrient} from '../food/nutrients.ts'
 import type {ComputedLine} from '../nutrition/computed.ts'
 import type {Source} from '../units/source.ts'
@@ -25,6 +27,8 @@ export interface Explanation extends RecipeReport {
   readonly energy?: EnergyReport
   /** Carbohydrate without fibre and polyols, where the cookbook asks for it. */
   readonly netCarbohydrate?: FigureReport
+  /** Claims about nutrition, by the law the cookbook follows. */
+  readonly claims: ClaimsReport
   /** What the checks found in the recipe's file. */
   readonly messages: readonly Message[]
 }
@@ -45,6 +49,19 @@ export interface LineReport {
   readonly adds: FiguresReport
   /** Share of the whole figure, 0 to 1; none where the whole is 0. */
   readonly shares: Readonly<Partial<Record<PublishedNutrient, number>>>
+}
+
+export interface ClaimsReport {
+  readonly rules: LabelRules
+  /** As written, with what came of each. */
+  readonly made: readonly {
+    readonly claim: string
+    readonly outcome: Outcome | 'no such claim'
+  }[]
+  /** Further ones that would hold, with the paragraph that says so. */
+  readonly possible: readonly {readonly claim: string; readonly source: string}[]
+  /** What the law wants beside those that are made. */
+  readonly sentences: readonly string[]
 }
 
 export interface BudgetReport {

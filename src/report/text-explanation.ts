@@ -1,5 +1,6 @@
 import {nutrientName, type PublishedNutrient, publishedNutrients} from '../food/nutrients.ts'
 import {roundedText} from '../units/format-figure.ts'
+import {claimRows, claimsHeading} from './claim-text.ts'
 import {countText} from './count-text.ts'
 import {energyMethodName, energyRows} from './energy-text.ts'
 import type {BudgetReport, ComparisonReport, Explanation, LineReport} from './explanation.ts'
@@ -28,6 +29,7 @@ export function* textExplanation(explanation: Explanation, paint: Paint): Iterab
   yield* section(paint, 'Not counted', lines.filter(({role}) => role !== 'counted').map(uncounted))
   yield* section(paint, `Stated and computed, per ${per}`, comparisonRows(comparison))
   yield* section(paint, 'Energy of the stated macros, by each method', energyRows(explanation))
+  yield* section(paint, claimsHeading(explanation.claims), claimRows(explanation.claims))
   yield* section(
     paint,
     'How well the figures are known: each source’s share of the variance',

@@ -11,7 +11,10 @@ const same = (text: string) => text
 const plain = {bold: same, dim: same, red: same, yellow: same, cyan: same}
 
 /** A dish whose only food has the energy given, and the macros that its page states. */
-function panel(energyKcal: number, stated: Partial<Record<PublishedNutrient, number>>): Explanation {
+function panel(
+  energyKcal: number,
+  stated: Partial<Record<PublishedNutrient, number>>,
+): Explanation {
   const meal = food('meal', {
     energy: energyKcal,
     energyGeneral: 629,
@@ -31,9 +34,14 @@ function panel(energyKcal: number, stated: Partial<Record<PublishedNutrient, num
     stated: {basis: 'serving', place: nowhere, figures},
   })
   const book = cookbook([meal], [dish], {netCarbohydrate: true, tolerance: 'strict'})
-  const computed = computeCookbook(book).computed.get('dish')
-  if (computed === undefined) throw new Error('the dish cannot be computed')
-  return explain(computed, book, {filePath: filePathBelow('content'), messages: []})
+  const {computed} = computeCookbook(book)
+  const one = computed.get('dish')
+  if (one === undefined) throw new Error('the dish cannot be computed')
+  return explain(
+    one,
+    {cookbook: book, computed},
+    {filePath: filePathBelow('content'), messages: []},
+  )
 }
 
 const macros = {protein: 47, carbohydrate: 72, fat: 17}
@@ -75,5 +83,7 @@ test('the text says it', () => {
 test('net carbohydrate is told where the cookbook asks', () => {
   const explanation = panel(615, macros)
   expect(explanation.netCarbohydrate).toMatchObject({value: 65, unit: 'g'})
-  expect([...textExplanation(explanation, plain)].join('')).toMatch(/Net carb.*\n65.* g per serving/)
+  expect([...textExplanation(explanation, plain)].join('')).toMatch(
+    /Net carb.*\n65.* g per serving/,
+  )
 })

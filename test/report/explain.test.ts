@@ -30,7 +30,11 @@ function explained(more: Parameters<typeof recipe>[2], extra = nuts.name): Expla
   const {computed} = computeCookbook(book)
   const [one] = [...computed.values()]
   if (one === undefined) throw new Error('the bowl cannot be computed')
-  return explain(one, book, {filePath: filePathBelow('content'), messages: []})
+  return explain(
+    one,
+    {cookbook: book, computed},
+    {filePath: filePathBelow('content'), messages: []},
+  )
 }
 
 describe('what a line adds', () => {
@@ -116,9 +120,14 @@ describe('why a verdict is what it is', () => {
   test('a one-sided tolerance has no bound on the other side', () => {
     const bowl = recipe('bowl', [line('oats', 100)], {serves: at(1), stated: stated(500)})
     const book = {...cookbook([oats], [bowl]), settings: {...settings, tolerance: 'us' as const}}
-    const [one] = [...computeCookbook(book).computed.values()]
+    const {computed} = computeCookbook(book)
+    const [one] = [...computed.values()]
     if (one === undefined) throw new Error('the bowl cannot be computed')
-    const {comparison} = explain(one, book, {filePath: (file) => file, messages: []})
+    const {comparison} = explain(
+      one,
+      {cookbook: book, computed},
+      {filePath: (file) => file, messages: []},
+    )
     expect(comparison[0]).not.toHaveProperty('allowed')
     expect(comparison[0]?.why).toContain('us tolerance no bound above')
   })
@@ -149,6 +158,9 @@ Stated and computed, per serving
           stated      computed    verdict
 energy  316 kcal  312 ± 2 kcal  tolerated  4.5 kcal above; agrees within 1.2 kcal, household tolerance 6.2 kcal; sum of the foods’ own energies
 
+Claims by 21 CFR 101.54–.62, a serving standing in for the reference amount
+could be made: good source of protein
+
 How well the figures are known: each source’s share of the variance
 energy 312 ± 2 kcal
      97 %  weighing of oats
@@ -176,5 +188,46 @@ carbohydrate 43.4 ± 0.2 g
       const percents = [...block.matchAll(/^ +(\d+) %/gmu)].map((match) => Number(match[1]))
       expect(percents.reduce((sum, percent) => sum + percent, 0)).toBe(100)
     }
+  })
+})
+
+describe('claims', () => {
+  // 25 g of protein, 10 g of fat and 300 kcal: a third of the energy from protein.
+  const curd = food('curd', {energy: 300, protein: 25, fat: 10, energyEu: 300, saturated: 5})
+
+  function claims(words: readonly string[], rules: 'us' | 'eu') {
+    const one = recipe('curd', [line('curd', 100)], {
+      serves: at(1),
+      batch: at(grams(100)),
+      claims: words.map(at),
+    })
+    const book = cookbook([curd], [one], {rules})
+    const {computed} = computeCookbook(book)
+    const [dish] = [...computed.values()]
+    if (dish === undefined) throw new Error('the curd cannot be computed')
+    const examined = {cookbook: book, computed}
+    return explain(dish, examined, {filePath: (file) => file, messages: []})
+  }
+
+  test('that are made have their outcome, those that could be their source', () => {
+    expect(claims(['source of protein', 'low fat', 'healthy'], 'eu').claims).toEqual({
+      rules: 'eu',
+      made: [
+        {claim: 'source of protein', outcome: 'holds'},
+        {claim: 'low fat', outcome: 'fails'},
+        {claim: 'healthy', outcome: 'no such claim'},
+      ],
+      possible: [{claim: 'high protein', source: 'Regulation (EC) 1924/2006, Annex'}],
+      sentences: [],
+    })
+  })
+
+  test('are printed with what has to stand beside them', () => {
+    const text = [...textExplanation(claims(['high protein'], 'us'), plain)].join('')
+    expect(text).toContain('Claims by 21 CFR 101.54–.62')
+    // Plant protein counts at 0.4: 10 g of 25, exactly a fifth of 50 g, less its uncertainty.
+    expect(text).toContain('made: high protein, fails')
+    expect(text).toContain('could be made: good source of protein')
+    expect(text).toContain('beside it: See nutrition information for saturated fat content.')
   })
 })
