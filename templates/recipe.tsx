@@ -4,6 +4,7 @@ import {captionPath, cardPath, recipePath, relativeHref} from './addresses.ts'
 import type {Part} from './part.ts'
 import {allergenLines} from './parts/allergen-lines.tsx'
 import {authored} from './parts/authored.ts'
+import {bakingPart} from './parts/baking-part.tsx'
 import {cautionLines} from './parts/caution-lines.tsx'
 import {comparisonBars} from './parts/comparison-bars.ts'
 import {declarationPart} from './parts/declaration-part.tsx'
@@ -51,6 +52,7 @@ export function recipePage(site: Site, computed: Computed): Page {
         </div>
         {figuresPart(site, computed)}
         {declarationPart(site, computed)}
+        {bakingPart(site, computed)}
         {comparisonBars(site, computed, path)}
         {links(site, computed, path)}
       </article>

@@ -93,6 +93,11 @@ function recipeFields(kitchen: Kitchen) {
     ),
     oven: optional(text, 'Oven setting, such as 200 °C'),
     pan: optional(pan, 'The tin'),
+    pieces: optional(
+      wholeNumber({from: 1, to: mostServings}),
+      'How many equal pieces the dough is divided into',
+    ),
+    piece: optional(weight, 'Weight of one piece, where the dough is divided by weight'),
     keeps: optional(keeps, 'How long it keeps'),
     tags: optional(list('a list such as `[one pot, batch cooking]`', text), 'Words to find it by'),
     image: optional(image, 'A picture of the dish'),

@@ -1,6 +1,7 @@
 import type {MarkdownFile} from './markdown-file.ts'
+import type {Located} from './problem.ts'
 import type {Report} from './problems.ts'
-import type {Recipe, Stated} from './recipe.ts'
+import type {Pieces, Recipe, Stated} from './recipe.ts'
 import type {RecipeValues} from './recipe-fields.ts'
 import {reportMissing} from './yaml/collection-readers.ts'
 import {rootReading} from './yaml/reader.ts'
@@ -13,6 +14,7 @@ export function recipeHead(file: MarkdownFile<RecipeValues>, report: Report): Re
   const {values, beginning} = file
   reportWhatServesLeavesOpen(file, report)
   const {summary, serves, portion, time, oven, pan, keeps, tags, image, stated, claims} = values
+  const divided = piecesOf(values, report)
   const comparison = values['compared with']?.value
   return {
     title: values.title,
@@ -26,6 +28,7 @@ export function recipeHead(file: MarkdownFile<RecipeValues>, report: Report): Re
     ...(time?.value.total && {totalMinutes: time.value.total}),
     ...(oven && {oven}),
     ...(pan && {pan}),
+    ...(divided && {pieces: divided}),
     ...(keeps && {keeps: keeps.value}),
     tags: tags?.value ?? [],
     ...(image && {image: image.value}),
@@ -39,6 +42,20 @@ export function recipeHead(file: MarkdownFile<RecipeValues>, report: Report): Re
     accepted: values.accepted?.value ?? [],
     frontMatter: beginning,
   }
+}
+
+/** `pieces: 8` or `piece: 95 g`, of which one follows from the other. */
+function piecesOf({pieces, piece}: RecipeValues, report: Report): Located<Pieces> | undefined {
+  if (pieces && piece) {
+    report({
+      ruleId: 'readable-value',
+      place: piece.place,
+      reason: 'The front matter has `pieces` and `piece`, expected one of them',
+    })
+    return undefined
+  }
+  if (pieces) return {value: {kind: 'count', count: pieces.value}, place: pieces.place}
+  return piece && {value: {kind: 'weight', gramsEach: piece.value.grams.value}, place: piece.place}
 }
 
 function statedOn(basis: Stated['basis'], {figures, place}: Omit<Stated, 'basis'>): Stated {

@@ -90,6 +90,11 @@ export interface Pan {
   readonly text: string
 }
 
+/** What a dough is divided into: a number of equal pieces, or as many of a weight as it gives. */
+export type Pieces =
+  | {readonly kind: 'count'; readonly count: number}
+  | {readonly kind: 'weight'; readonly gramsEach: number}
+
 /** `{ fridge: 3 days, freezer: 3 months }`, in days. */
 export interface Keeps {
   readonly fridgeDays?: Located<number>
@@ -190,6 +195,7 @@ export interface Recipe {
   readonly totalMinutes?: Located<number>
   readonly oven?: Located<string>
   readonly pan?: Located<Pan>
+  readonly pieces?: Located<Pieces>
   readonly keeps?: Keeps
   readonly tags: readonly Located<string>[]
   readonly image?: Located<Picture>

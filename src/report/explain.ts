@@ -5,6 +5,7 @@ import type {Settings} from '../cookbook/cookbook.ts'
 import type {StatedBasis} from '../cookbook/recipe.ts'
 import type {Figure} from '../food/figures.ts'
 import {type PublishedNutrient, publishedNutrients} from '../food/nutrients.ts'
+import {doughPieces} from '../nutrition/baking/dough-pieces.ts'
 import type {Computed, ComputedLine} from '../nutrition/computed.ts'
 import {netCarbohydrate} from '../nutrition/net-carbohydrate.ts'
 import {publishedFigure} from '../nutrition/published.ts'
@@ -14,6 +15,7 @@ import {
   scaled,
   standardUncertainty,
 } from '../units/uncertain.ts'
+import {bakingReport} from './baking-report.ts'
 import {claimsReport} from './claim-report.ts'
 import {comparisonReport} from './comparison.ts'
 import {energyReport} from './energy-report.ts'
@@ -46,6 +48,8 @@ export function explain(
   }
   const report = recipeReport(computed, settings, filePath)
   const energy = energyReport(computed, settings)
+  const baking = bakingReport(computed)
+  const pieces = doughPieces(computed)
   return {
     ...report,
     title: recipe.title.value,
@@ -61,6 +65,8 @@ export function explain(
       netCarbohydrate: figureReport('carbohydrate', netCarbohydrate(figures)),
     }),
     claims: claimsReport(computed, cookbook, all),
+    ...(baking && {baking}),
+    ...(pieces && {pieces}),
     messages: messages.filter(({file}) => file === report.file),
   }
 }

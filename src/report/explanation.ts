@@ -4,6 +4,7 @@ import type {EnergyMethod} from '../cookbook/energy-method.ts'
 import type {StatedBasis} from '../cookbook/recipe.ts'
 import type {LabelRules} from '../food/label-rules.ts'
 import type {PublishedNutrient} from '../food/nutrients.ts'
+import type {DoughPieces} from '../nutrition/baking/dough-pieces.ts'
 import type {ComputedLine} from '../nutrition/computed.ts'
 import type {Source} from '../units/source.ts'
 import type {FigureReport, FiguresReport, Message, RecipeReport} from './report.ts'
@@ -29,6 +30,10 @@ export interface Explanation extends RecipeReport {
   readonly netCarbohydrate?: FigureReport
   /** Claims about nutrition, by the law the cookbook follows. */
   readonly claims: ClaimsReport
+  /** Where there is flour to speak of. */
+  readonly baking?: BakingReport
+  /** Where the recipe divides its dough. */
+  readonly pieces?: DoughPieces
   /** What the checks found in the recipe's file. */
   readonly messages: readonly Message[]
 }
@@ -71,6 +76,24 @@ export interface BudgetReport {
   readonly uncertainty: number
   /** Share of the variance, 0 to 1. */
   readonly share: number
+}
+
+/** Baker's percentages: all flour is 100, components opened. */
+export interface BakingReport {
+  readonly flourGrams: number
+  /** Most first. */
+  readonly rows: readonly {
+    readonly food: string
+    readonly name: string
+    readonly grams: number
+    readonly percent: number
+  }[]
+  /** Plain water ÷ flour. */
+  readonly hydrationPercent: number
+  /** With the water of milk, eggs and the rest. */
+  readonly effectiveHydrationPercent: number
+  /** Present when the table lacks the water of one of them: it is this much or more. */
+  readonly atLeast?: true
 }
 
 /** What the stated macros give, by every method that needs nothing but them; kcal. */

@@ -1,5 +1,6 @@
 import {nutrientName, type PublishedNutrient, publishedNutrients} from '../food/nutrients.ts'
 import {roundedText} from '../units/format-figure.ts'
+import {bakingRows} from './baking-text.ts'
 import {claimRows, claimsHeading} from './claim-text.ts'
 import {countText} from './count-text.ts'
 import {energyMethodName, energyRows} from './energy-text.ts'
@@ -26,6 +27,7 @@ export function* textExplanation(explanation: Explanation, paint: Paint): Iterab
     'Net carbohydrate: without fibre and polyols, a convention of readers',
     netCarbohydrateRows(explanation),
   )
+  yield* section(paint, 'The dough, its flour as 100 %', bakingRows(explanation))
   yield* section(paint, 'Not counted', lines.filter(({role}) => role !== 'counted').map(uncounted))
   yield* section(paint, `Stated and computed, per ${per}`, comparisonRows(comparison))
   yield* section(paint, 'Energy of the stated macros, by each method', energyRows(explanation))

@@ -1,7 +1,9 @@
+import {doughPieces} from '../../src/nutrition/baking/dough-pieces.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import {formatFigure} from '../../src/units/format-figure.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
+import type {Words} from '../words/en.ts'
 import {portionGrams} from './headline.tsx'
 import {daysText, minutesText} from './time-text.ts'
 
@@ -18,7 +20,17 @@ export function particulars({words}: Site, computed: Computed): Part {
     [text.totalTime, recipe.totalMinutes && minutesText(recipe.totalMinutes.value, words)],
     [text.oven, recipe.oven?.value],
     [text.pan, recipe.pan?.value.text],
+    [words.baking.pieces, piecesText(computed, words)],
   ])
+}
+
+/** `16 of 95 g`, and what is left of the dough where that is a gram or more. */
+function piecesText(computed: Computed, {baking}: Words): string | undefined {
+  const pieces = doughPieces(computed)
+  if (pieces === undefined) return undefined
+  const {count, gramsEach, leftGrams} = pieces
+  const text = baking.piecesOf(count, formatFigure(gramsEach, 'g'))
+  return leftGrams < 1 ? text : `${text}, ${baking.left(formatFigure(leftGrams, 'g'))}`
 }
 
 /** How long the finished dish keeps; undefined where the recipe does not say. */

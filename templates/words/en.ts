@@ -1,5 +1,6 @@
 import {allergenName, declaredAllergens} from '../../src/food/allergens.ts'
 import type {CookingMethod} from '../../src/food/cooking-methods.ts'
+import {baking} from './en-baking.ts'
 import {book} from './en-book.ts'
 import {declared} from './en-declared.ts'
 import {
@@ -33,6 +34,7 @@ export const en = {
   allergenName,
   book,
   declared,
+  baking,
 
   nav: {
     label: 'Pages',

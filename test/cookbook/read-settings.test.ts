@@ -37,6 +37,8 @@ currency: GBP
 scale: 0.1 g
 rules: us
 carbohydrate: available
+declare: us
+net carbohydrate: true
 tolerance: strict
 tolerances: { protein: 10 %, energy: 20 kcal, added sugars: 500 mg }
 cups: imperial
@@ -53,6 +55,8 @@ print: { paper: Letter, cards: 6x4 }`)
     scaleGrams: 0.1,
     rules: 'us',
     carbohydrate: 'available',
+    declare: 'us',
+    netCarbohydrate: true,
     tolerance: 'strict',
     tolerances: new Map([
       ['protein', {kind: 'ratio', ratio: 0.1, nutrient: 'protein'}],
@@ -128,4 +132,14 @@ describe('A setting that cannot be meant is refused', () => {
 
 test('A byte order mark is no part of the first key', () => {
   expect(read('\uFEFFtitle: Mine').settings.title).toBe('Mine')
+})
+
+test('Figures are declared by nobody’s rules, and net carbohydrate is not shown, unless asked', () => {
+  const {settings, reasons} = read('declare: plain\nnet carbohydrate: false')
+  expect(reasons).toEqual([])
+  expect(settings).not.toHaveProperty('declare')
+  expect(settings).not.toHaveProperty('netCarbohydrate')
+  expect(read('declare: uk').reasons).toEqual([
+    '`declare` is `uk`, expected one of `us`, `eu`, `plain`',
+  ])
 })

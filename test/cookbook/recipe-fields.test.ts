@@ -138,6 +138,15 @@ describe('Servings', () => {
 })
 
 test.each([
+  ['pieces: 8', {kind: 'count', count: 8}],
+  ['piece: 95 g', {kind: 'weight', gramsEach: 95}],
+])('A dough is divided: %s', (written, value) => {
+  const {head, problems} = readHead(`${minimal}\n${written}`)
+  expect(problems).toEqual([])
+  expect(head?.pieces).toMatchObject({value})
+})
+
+test.each([
   ['serves: 4,5', '`serves` is `4,5`, expected a whole number from `1` to `10000`', '4,5'],
   ['yield: 2 cups', '`yield` is `2 cups`, expected a weight such as `150 g`', '2 cups'],
   ['yield: 1,48 kg', '`yield` is `1,48 kg`, expected a decimal point: `1.48 kg`', '1,48 kg'],
@@ -186,6 +195,13 @@ test.each([
     'pan: { round: 24 }',
     '`round` in `pan` is `24`, expected a length such as `24 cm` or `9 in`',
     '24',
+  ],
+  ['pieces: 0', '`pieces` is `0`, expected a whole number from `1` to `10000`', '0'],
+  ['piece: 1 roll', '`piece` is `1 roll`, expected a weight such as `150 g`', '1 roll'],
+  [
+    'pieces: 8\npiece: 95 g',
+    'The front matter has `pieces` and `piece`, expected one of them',
+    '95 g',
   ],
   ['tags: soup', '`tags` is `soup`, expected a list such as `[one pot, batch cooking]`', 'soup'],
   [

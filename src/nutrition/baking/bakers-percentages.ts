@@ -1,3 +1,5 @@
+import {type Figure, weightedSum} from '../../food/figures.ts'
+import {exact} from '../../units/uncertain.ts'
 import type {Computed} from '../computed.ts'
 import {type OpenedFood, openedFoods} from './opened.ts'
 
@@ -8,8 +10,11 @@ export interface BakersPercentages {
   readonly rows: readonly (OpenedFood & {readonly percent: number})[]
   /** Plain water ÷ flour, percent. */
   readonly hydrationPercent: number
-  /** All water of the dough but the flour's own, from milk, egg, butter and the rest, ÷ flour. */
-  readonly effectiveHydrationPercent: number
+  /**
+   * All water of the dough but the flour's own, from milk, egg, butter and the rest, ÷ flour, percent;
+   * at least that where nobody gives the water of one of them.
+   */
+  readonly effectiveHydration: Figure
 }
 
 /** Below this share of the mix, flour thickens and does not make a dough; the project's choice. */
@@ -35,8 +40,11 @@ export function bakersPercentages(computed: Computed): BakersPercentages | undef
       .map((one) => ({...one, percent: percentOfFlour(one.grams)}))
       .sort((left, right) => right.grams - left.grams),
     hydrationPercent: percentOfFlour(total(others.filter(isPlainWater))),
-    effectiveHydrationPercent: percentOfFlour(
-      others.reduce((sum, {food, grams}) => sum + (grams * food.per100g.water.value) / 100, 0),
+    effectiveHydration: weightedSum(
+      others.map(({food, grams}) => ({
+        figure: food.per100g.water,
+        weight: exact(grams / flourGrams),
+      })),
     ),
   }
 }

@@ -1,8 +1,13 @@
 import {describe, expect, test} from 'vitest'
-import type {Pan} from '../../../src/cookbook/recipe.ts'
+import type {Pan, Recipe} from '../../../src/cookbook/recipe.ts'
 import {bakersPercentages} from '../../../src/nutrition/baking/bakers-percentages.ts'
-import {piecesByCount, piecesByWeight} from '../../../src/nutrition/baking/dough-pieces.ts'
+import {
+  doughPieces,
+  piecesByCount,
+  piecesByWeight,
+} from '../../../src/nutrition/baking/dough-pieces.ts'
 import {panScale} from '../../../src/nutrition/baking/pan-size.ts'
+import {otherTins} from '../../../src/nutrition/baking/usual-tins.ts'
 import {frictionFactor, waterTemperature} from '../../../src/nutrition/baking/water-temperature.ts'
 import {computeCookbook} from '../../../src/nutrition/compute-cookbook.ts'
 import {at, cookbook, food, grams, line, recipe} from '../../kitchen.ts'
@@ -53,7 +58,17 @@ describe("baker's percentages", () => {
     const {dough} = formula(['flour', 500], ['milk', 350])
     const found = dough && bakersPercentages(dough)
     expect(found?.hydrationPercent).toBe(0)
-    expect(found?.effectiveHydrationPercent).toBeCloseTo((350 * 0.88) / 5, 10)
+    expect(found?.effectiveHydration.value).toBeCloseTo((350 * 0.88) / 5, 10)
+  })
+
+  test('a food whose water nobody gives leaves effective hydration a lower bound', () => {
+    const egg = food('egg', {energy: 143})
+    const batter = recipe('batter', [line('flour', 100), line('water', 50), line('egg', 50)])
+    const {computed} = computeCookbook(cookbook([flour, water, egg], [batter]))
+    const found = computed.get('batter')
+    const formula = found && bakersPercentages(found)
+    expect([...(formula?.effectiveHydration.missing ?? [])]).toEqual(['egg'])
+    expect(formula?.effectiveHydration.value).toBeCloseTo(49.95, 10)
   })
 
   test('a spoonful of flour in a sauce makes no dough', () => {
@@ -69,6 +84,77 @@ describe('dough pieces', () => {
 
   test('by weight, with what is left over', () => {
     expect(piecesByWeight(850, 95)).toEqual({count: 8, gramsEach: 95, leftGrams: 90})
+  })
+})
+
+describe('the pieces a recipe divides its dough into', () => {
+  const divided = (more: Partial<Recipe>) => {
+    const dough = recipe('dough', [line('flour', 500), line('water', 260.1)], more)
+    const {computed} = computeCookbook(cookbook([flour, water], [dough]))
+    const found = computed.get('dough')
+    return found && doughPieces(found)
+  }
+  const eight = at({kind: 'count', count: 8} as const)
+  const of95 = at({kind: 'weight', gramsEach: 95} as const)
+
+  test('come of the mix where somebody is served, for the batch is baked', () => {
+    const pieces = divided({serves: at(8), batch: at(grams(672)), pieces: eight})
+    expect(pieces).toMatchObject({count: 8, gramsEach: 95})
+    expect(pieces?.leftGrams).toBeCloseTo(0.1, 9)
+  })
+
+  test('come of the batch of a component, which is dough as weighed', () => {
+    expect(divided({batch: at(grams(750)), pieces: eight})).toEqual({
+      count: 8,
+      gramsEach: 93,
+      leftGrams: 6,
+    })
+    expect(divided({batch: at(grams(760)), pieces: of95})).toEqual({
+      count: 8,
+      gramsEach: 95,
+      leftGrams: 0,
+    })
+  })
+
+  test('are none where the recipe says nothing, or a piece outweighs the dough', () => {
+    expect(divided({serves: at(8)})).toBeUndefined()
+    const huge = at({kind: 'weight', gramsEach: 900} as const)
+    expect(divided({serves: at(8), pieces: huge})).toBeUndefined()
+  })
+
+  // 0.1 + 0.2 g is a hair above 0.3 g, and three times 0.1 as a sum of doubles is no whole 0.3.
+  test('are not one fewer for the noise of adding doubles', () => {
+    expect(piecesByWeight(100.1 + 100.2 + 79.69999999999999, 35).count).toBe(8)
+    expect(piecesByWeight(279.9, 35).count).toBe(7)
+  })
+})
+
+describe('other tins', () => {
+  const loaf: Pan = {
+    shape: 'rectangle',
+    acrossMillimetres: 230,
+    secondMillimetres: 130,
+    depthMillimetres: 70,
+    text: '13 x 23 cm, 7 cm deep',
+  }
+
+  // 23 × 13 cm are 299 cm², 7 cm deep 2,093 cm³; 20 cm round 314.16 cm²; 9 × 13 in 754.84 cm², 2 in
+  // deep 3,834.6 cm³.
+  test.each([
+    ['20 cm round, 7 cm deep', 314.159 / 299, 314.159 / 299],
+    ['9 x 13 in, 2 in deep', 754.838 / 299, 3834.57 / 2093],
+  ])('%s', (text, byArea, byVolume) => {
+    const tin = otherTins(loaf).find(({pan}) => pan.text === text)
+    expect(tin?.byArea).toBeCloseTo(byArea, 4)
+    expect(tin?.byVolume).toBeCloseTo(byVolume, 4)
+  })
+
+  test('leave out the recipe’s own size, and are told by area alone for a tin of unknown depth', () => {
+    const round: Pan = {shape: 'round', acrossMillimetres: 230, text: '23 cm'}
+    const tins = otherTins(round)
+    expect(tins.length).toBeGreaterThan(5)
+    expect(tins.map(({pan}) => pan.text)).not.toContain('23 cm round, 7 cm deep')
+    expect(tins.every(({byVolume}) => byVolume === undefined)).toBe(true)
   })
 })
 
