@@ -6,10 +6,12 @@ import {allergenSentences} from './parts/allergen-texts.ts'
 import {kitchenMeasure, lineWeight} from './parts/amount-text.ts'
 import {authored} from './parts/authored.ts'
 import {cautionText} from './parts/caution-lines.tsx'
+import {promiseText} from './parts/claim-lines.tsx'
 import {basisText, portionGrams} from './parts/headline.tsx'
+import {keepingText} from './parts/keeping-text.ts'
 import {publishedFigures, publishedText} from './parts/published-figures.ts'
 import {qrCode} from './parts/qr-code.ts'
-import {daysText, minutesText} from './parts/time-text.ts'
+import {minutesText} from './parts/time-text.ts'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
 
@@ -36,8 +38,8 @@ export function cardPage(site: Site, computed: Computed): Page {
           <a href={relativeHref(path, recipePath(recipe.slug))}>{words.card.backToRecipe}</a>
         </p>
         <div class="sides">
-          {front(site, computed)}
-          {back(site, computed, path)}
+          {cardFront(site, computed)}
+          {cardBack(site, computed, path)}
         </div>
       </>
     ),
@@ -63,10 +65,12 @@ function sizeChoice({words, cookbook}: Site): Part {
   )
 }
 
-function front(site: Site, computed: Computed): Part {
+/** What goes in, what it gives, what to mind. */
+export function cardFront(site: Site, computed: Computed): Part {
   const {words, cookbook} = site
   const {figures} = publishedFigures(computed, cookbook.settings)
   const allergens = allergenSentences(site, computed)
+  const promises = promiseText(site, computed)
   const cautions = cautionText(site, computed)
   const known = facts(site, computed)
   return (
@@ -94,6 +98,7 @@ function front(site: Site, computed: Computed): Part {
         .
       </p>
       {allergens === '' ? undefined : <p>{allergens}</p>}
+      {promises === '' ? undefined : <p>{promises}</p>}
       {cautions === undefined ? undefined : <p class="cautions">{cautions}</p>}
     </section>
   )
@@ -128,16 +133,12 @@ function cardLine({words}: Site, entry: ComputedLine): Part {
   )
 }
 
-function back(site: Site, computed: Computed, path: string): Part {
+/** What to do, and where the page is. */
+export function cardBack(site: Site, computed: Computed, path: string): Part {
   const {words, cookbook} = site
   const {recipe} = computed
   const {address} = cookbook.settings
-  const fridge = recipe.keeps?.fridgeDays?.value
-  const freezer = recipe.keeps?.freezerDays?.value
-  const keeps = [
-    fridge && `${words.recipe.fridge}: ${daysText(fridge, words)}.`,
-    freezer && `${words.recipe.freezer}: ${daysText(freezer, words)}.`,
-  ].filter((text) => text !== undefined)
+  const keeps = keepingText(recipe.keeps, words)
   return (
     <section class="side" aria-label={words.card.back}>
       <h2 class="title">{recipe.title.value}</h2>
@@ -145,7 +146,7 @@ function back(site: Site, computed: Computed, path: string): Part {
         ? qrCode(absoluteHref(address, recipePath(recipe.slug)), words.card.scan)
         : undefined}
       {authored(recipe.method.body, recipe.path, path)}
-      {keeps.length > 0 ? <p>{keeps.join(' ')}</p> : undefined}
+      {keeps === '' ? undefined : <p>{keeps}</p>}
     </section>
   )
 }

@@ -1,16 +1,14 @@
 import {cookbookHeadsPath, cookbookPath, paperStylesheetPath} from './addresses.ts'
-import {type Book, type BookSection, bookOf, type PageOf, recipeId, textId} from './book/book.ts'
+import {type Book, type BookSection, bookOf, type PageOf, textId} from './book/book.ts'
 import {checked, sources} from './book/checked.tsx'
-import {type Chapter, contents, contentsLine} from './book/contents.tsx'
+import {type Chapter, contents} from './book/contents.tsx'
 import {ingredientIndex} from './book/ingredient-index.tsx'
 import {bookRecipe} from './book/recipe.tsx'
 import {allergensTable, figuresTables} from './book/tables.tsx'
 import type {Part} from './part.ts'
 import {authored} from './parts/authored.ts'
-import {figureHeads, figureNumbers} from './parts/figure-columns.tsx'
 import {inDocument} from './parts/in-document.ts'
 import {mark} from './parts/mark.ts'
-import {mainBasis} from './parts/published-figures.ts'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
 
@@ -81,7 +79,7 @@ function chaptersOf(book: Book): readonly FullChapter[] {
       return {
         id,
         title: title.value,
-        text: <>{inDocument(<>{authored(body, path, cookbookPath)}</>, placing)}</>,
+        text: <>{inDocument(authored(body, path, cookbookPath), placing)}</>,
       }
     }),
     {id: 'figures', title: words.book.figures, text: figuresTables(book)},
@@ -92,31 +90,12 @@ function chaptersOf(book: Book): readonly FullChapter[] {
   ]
 }
 
-/** A section opens with its recipes and what a serving of each has. */
-function sectionPart(book: Book, section: BookSection): Part {
-  const {site} = book
+/** A section begins above its first recipe. */
+function sectionPart(book: Book, {id, title, recipes}: BookSection): Part {
   return (
-    <section class={`chapter-${section.id}`} aria-labelledby={section.id}>
-      <h2 id={section.id}>{section.title}</h2>
-      <table class="recipes">
-        <thead>
-          <tr>
-            <th scope="col">{site.words.index.recipe}</th>
-            {figureHeads(site.words)}
-          </tr>
-        </thead>
-        <tbody>
-          {section.recipes.map((computed) => (
-            <tr>
-              <th scope="row">
-                {contentsLine(book, recipeId(computed), computed.recipe.title.value)}
-              </th>
-              {figureNumbers(site, computed, mainBasis(computed))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-      {section.recipes.map((computed) => bookRecipe(book, computed))}
+    <section class={`chapter-${id}`} aria-labelledby={id}>
+      <h2 id={id}>{title}</h2>
+      {recipes.map((computed) => bookRecipe(book, computed))}
     </section>
   )
 }

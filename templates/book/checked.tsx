@@ -61,7 +61,7 @@ export function sources({site}: Book): Part {
     <>
       <p>{words.foodsPage.intro}</p>
       <h3>{words.book.foodSources}</h3>
-      <ul class="index">
+      <ul class="index long">
         {foodsInUse(site.computed.values()).map(({food}) => (
           <li>
             {food.name}: {foodOrigin(food, words)}

@@ -2,7 +2,7 @@ import type {Part} from '../part.ts'
 import {type Book, type BookSection, recipeId} from './book.ts'
 
 /** A line of a list of contents: where it leads, and on which page that is once it is printed. */
-export function contentsLine({pageOf}: Book, id: string, title: string): Part {
+function contentsLine({pageOf}: Book, id: string, title: string): Part {
   const page = pageOf(id)
   return (
     <a href={`#${id}`} class="contents-line">

@@ -1,23 +1,27 @@
+import type {Child} from 'hastscript'
+import {cautionsOf} from '../../src/check/safety/cautions.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import {cookbookPath} from '../addresses.ts'
 import type {Part} from '../part.ts'
 import {allergenSentences} from '../parts/allergen-texts.ts'
 import {authored} from '../parts/authored.ts'
-import {cautionText} from '../parts/caution-lines.tsx'
 import {headline} from '../parts/headline.tsx'
 import {inDocument} from '../parts/in-document.ts'
 import {ingredientList} from '../parts/ingredient-list.tsx'
-import {keeping, particulars} from '../parts/particulars.tsx'
+import {keepingText} from '../parts/keeping-text.ts'
+import {particulars} from '../parts/particulars.tsx'
 import {type Book, recipeId} from './book.ts'
 
 /** A recipe in the book, on a page of its own: what to weigh, what to do, what to mind. */
 export function bookRecipe({site, places}: Book, computed: Computed): Part {
   const {recipe} = computed
   const allergens = allergenSentences(site, computed)
-  const cautions = cautionText(site, computed)
+  // Their sources stand once, in the chapter of sources.
+  const cautions = cautionsOf(computed).map(({text}) => text)
+  const keeps = keepingText(recipe.keeps, site.words)
   const id = recipeId(computed)
   const placing = {from: cookbookPath, to: cookbookPath, id, places}
-  const placed = (deeper: number, part: Part) => inDocument(part, {...placing, deeper})
+  const placed = (deeper: number, child: Child) => inDocument(child, {...placing, deeper})
   return (
     <article class="book-recipe">
       <h3 id={id}>{recipe.title.value}</h3>
@@ -25,15 +29,15 @@ export function bookRecipe({site, places}: Book, computed: Computed): Part {
       {headline(site, computed)}
       {particulars(site, computed)}
       <div class="book-cooking">
-        <div>{placed(1, <>{ingredientList(site, computed, cookbookPath)}</>)}</div>
+        <div>{placed(1, ingredientList(site, computed, cookbookPath))}</div>
         <div class="method">
-          {placed(1, <>{authored(recipe.method.body, recipe.path, cookbookPath)}</>)}
+          {placed(1, authored(recipe.method.body, recipe.path, cookbookPath))}
         </div>
       </div>
       <div class="book-minding">
-        {placed(2, keeping(site, computed))}
-        {allergens === '' ? undefined : <p>{allergens}</p>}
-        {cautions === undefined ? undefined : <p>{cautions}</p>}
+        {[keeps, allergens, cautions.join(' ')].map((text) =>
+          text === '' ? undefined : <p>{text}</p>,
+        )}
       </div>
     </article>
   )

@@ -12,7 +12,7 @@ interface Paper {
 const papers: Readonly<Record<Settings['print']['paper'], Paper>> = {
   A4: {size: '210mm 297mm', margins: [22, 25, 20]},
   Letter: {size: '8.5in 11in', margins: [22, 25, 20]},
-  A5: {size: '148mm 210mm', margins: [17, 17, 13]},
+  A5: {size: '148mm 210mm', margins: [15, 17, 13]},
 }
 
 /**

@@ -1,8 +1,7 @@
 import type {Element, ElementContent} from 'hast'
-import {h} from 'hastscript'
+import {type Child, h} from 'hastscript'
 import {visit} from 'unist-util-visit'
 import {relativeHref} from '../addresses.ts'
-import type {Part} from '../part.ts'
 
 /** How parts made for pages of their own stand together in one document. */
 export interface Placing {
@@ -22,10 +21,10 @@ export interface Placing {
  * A part of a page as part of a longer document: ids are unique in it, links between pages that it
  * holds stay inside it, headings stand below its own.
  */
-export function inDocument(part: Part, placing: Placing): ElementContent[] {
-  const {children} = h('div', part)
-  for (const child of children) {
-    visit(child, 'element', (element) => {
+export function inDocument(child: Child, placing: Placing): ElementContent[] {
+  const {children} = h('div', child)
+  for (const node of children) {
+    visit(node, 'element', (element) => {
       renameIds(element, placing.id)
       sinkHeading(element, placing.deeper)
       readdress(element, placing)

@@ -6,7 +6,6 @@ export const book = {
     'Print from the browser’s own menu. Page numbers in the contents and the index come with `scalepan print cookbook`.',
   contents: 'Contents',
   untagged: 'Recipes',
-  page: 'Page',
   figures: 'Table of figures',
   figuresServing: 'One serving',
   figures100g: 'Per 100 g',
@@ -18,7 +17,7 @@ export const book = {
   traces: 't',
   notStated: '*',
   index: 'Index of ingredients',
-  checked: 'How the figures were checked',
+  checked: 'What the check of the figures found',
   tally: (stated: number, recipes: number) =>
     `${stated} figures of ${recipes} recipes are stated and were compared:`,
   verdictCount: (count: number, verdict: string) => `${count} ${verdict}`,
