@@ -1,7 +1,8 @@
+import type {RuleText} from '../src/check/rule-texts.ts'
 import {rulesPath} from './addresses.ts'
 import type {Part} from './part.ts'
 import {shell} from './shell.tsx'
-import type {Page, RuleText, Site} from './site.ts'
+import type {Page, Site} from './site.ts'
 
 /** What is checked, why, and on whose word; a message names its rule by the anchor. */
 export function rulesPage(site: Site): Page {

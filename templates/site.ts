@@ -1,5 +1,5 @@
 import type {Root} from 'hast'
-import type {Rule} from '../src/check/rule.ts'
+import type {RuleText} from '../src/check/rule-texts.ts'
 import type {Cookbook} from '../src/cookbook/cookbook.ts'
 import type {Problem} from '../src/cookbook/problem.ts'
 import type {Computed} from '../src/nutrition/computed.ts'
@@ -19,9 +19,6 @@ export interface Site {
   readonly rules: readonly RuleText[]
   readonly words: Words
 }
-
-/** A rule as its page tells it. */
-export type RuleText = Pick<Rule, 'id' | 'severity' | 'summary' | 'why' | 'source'>
 
 /** One page, before it becomes text. */
 export interface Page {
