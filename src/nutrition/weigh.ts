@@ -17,13 +17,20 @@ const {cup, tbsp, tsp} = millilitresPerUnit.us
 const tableMeasureMillilitres: Readonly<Record<string, number>> = {cup, tbsp, tsp}
 
 /**
- * A weight as read on a scale: anywhere within the scale's resolution, or within the finer digit
- * that was written (13.5 g was not weighed on a 1 g scale), or within the range that was given.
+ * A weight as read on a scale: anywhere within the scale's resolution, or within the range that was
+ * given. What the scale cannot show (13.5 g on a 1 g scale, 503 g on a 5 g one) was weighed on a finer
+ * one, to the digit that was written.
  * @param scaleGrams resolution of the kitchen scale, g
  */
 export function weighed(amount: WeightAmount, scaleGrams: number, source: Source): Uncertain {
   const {value, halfRange, increment} = amount.grams
-  return rectangular(value, Math.max(2 * halfRange, Math.min(scaleGrams, increment)), source)
+  const isShown = isWhole(value / scaleGrams)
+  const resolutionGrams = isShown ? scaleGrams : Math.min(scaleGrams, increment)
+  return rectangular(value, Math.max(2 * halfRange, resolutionGrams), source)
+}
+
+function isWhole(steps: number): boolean {
+  return Math.abs(steps - Math.round(steps)) < 1e-9 * Math.max(1, steps)
 }
 
 /** A part of a line that was weighed by itself; `what` completes "weighing of". */
