@@ -12,9 +12,14 @@ export interface IngredientMention extends TextRange {
   readonly lines: readonly ComputedLine[]
 }
 
+/** More than anybody writes; a file made to exhaust the rules stops here. */
+const limits = {steps: 500, stepCharacters: 5_000} as const
+
 /** Steps and paragraphs, in order: headings name parts of a dish, not what is done. */
 export function stepsOf({method}: Recipe): readonly Passage[] {
-  return method.passages.filter(({kind}) => kind !== 'heading')
+  return method.passages
+    .filter(({kind, text}) => kind !== 'heading' && text.length <= limits.stepCharacters)
+    .slice(0, limits.steps)
 }
 
 /** Every mention of an ingredient in the method, passage by passage in order. */

@@ -1,6 +1,6 @@
 import {matchAt, type TextRange} from './match-at.ts'
 import {type ProseQuantity, quantityAt, quantityStarts} from './quantity.ts'
-import {sentenceAround} from './sentences.ts'
+import {sentenceAt, sentencesOf} from './sentences.ts'
 
 /**
  * What a time in a method means: `spent` on the step; a `part` of a longer one ("for the last 5
@@ -32,16 +32,18 @@ const overnight = {lowMinutes: 8 * minutesPerHour, highMinutes: 12 * minutesPerH
 /** Every stretch of time of a passage, in order. */
 export function durationsIn(text: string): readonly DurationMention[] {
   const mentions: DurationMention[] = []
+  const sentences = sentencesOf(text)
   let behind = 0
   for (const from of quantityStarts(text)) {
     if (from < behind) continue
     const found = durationAt(text, from)
     if (!found) continue
     behind = found.to
-    mentions.push(withRole(text, {from, ...found}))
+    mentions.push(withRole(text, sentences, {from, ...found}))
   }
   for (const {index} of text.matchAll(/\bovernight\b/gi)) {
-    mentions.push(withRole(text, {from: index, to: index + 'overnight'.length, ...overnight}))
+    const found = {from: index, to: index + 'overnight'.length, ...overnight}
+    mentions.push(withRole(text, sentences, found))
   }
   return mentions.toSorted((left, right) => left.from - right.from)
 }
@@ -107,10 +109,15 @@ const sides =
   /^\s*(?:(?:on|per|for|each|a|either|both)\s+)*(?:each\s+|either\s+|both\s+|per\s+|a\s+|the\s+other\s+)*sides?\b/i
 const upTo = /\b(?:up to|no more than|less than|under|at most|no longer than|not more than)\s*$/i
 
-function withRole(text: string, found: Omit<DurationMention, 'text' | 'role'>): DurationMention {
+function withRole(
+  text: string,
+  sentences: readonly TextRange[],
+  found: Omit<DurationMention, 'text' | 'role'>,
+): DurationMention {
   const {from, to} = found
-  const before = text.slice(sentenceAround(text, from).from, from)
-  const behind = text.slice(to, sentenceAround(text, from).to)
+  const sentence = sentenceAt(sentences, from)
+  const before = text.slice(sentence?.from, from)
+  const behind = text.slice(to, sentence?.to)
   const times = sides.test(behind) ? 2 : 1
   return {
     from,

@@ -19,12 +19,12 @@ const vesselWord = String.raw`(?:tins?|tray|dish(?:es)?|moulds?|skillet|frying[-
 
 /** The size before the vessel, with a few words between: `20 cm / 8 in loose-based tart tin`. */
 const sizeFirst = new RegExp(
-  String.raw`${size}(?:\s*[(/]\s*[\d.]+${unit}(?:\s*\))?)?((?:[-,]?\s*(?!(?:in|into|on|onto|to|of|the|an?|and|with|from|deep|thick|apart)\b)[\p{L}-]+){0,4}?)[-\s]+(${vesselWord})`,
+  String.raw`${size}(?:\s*[(/]\s*[\d.]+${unit}(?:\s*\))?)?((?:[-,]?\s{0,3}(?!(?:in|into|on|onto|to|of|the|an?|and|with|from|deep|thick|apart)\b)\p{L}{1,20}){0,5}?)[-\s]{1,3}(${vesselWord})`,
   'giu',
 )
 /** Or behind it: `a round tin, 24 cm across`, `a tin (24 cm)`. */
 const vesselFirst = new RegExp(
-  String.raw`((?:\b[\p{L}-]+\s+){0,3})\b(${vesselWord})(?:,?\s*\(?(?:of|about|measuring)?\s*)${size}`,
+  String.raw`((?:\b\p{L}{1,20}[-\s]{1,3}){0,4})\b(${vesselWord})(?:,?\s{0,3}\(?(?:of|about|measuring)?\s{0,3})${size}`,
   'giu',
 )
 

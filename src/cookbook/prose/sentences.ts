@@ -22,6 +22,10 @@ export function sentencesOf(text: string): readonly TextRange[] {
 
 /** The sentence that holds a character; the whole text where none does. */
 export function sentenceAround(text: string, index: number): TextRange {
-  const within = sentencesOf(text).find(({from, to}) => from <= index && index < to)
-  return within ?? {from: 0, to: text.length}
+  return sentenceAt(sentencesOf(text), index) ?? {from: 0, to: text.length}
+}
+
+/** The same among sentences that were parted before. */
+export function sentenceAt(sentences: readonly TextRange[], index: number): TextRange | undefined {
+  return sentences.find(({from, to}) => from <= index && index < to)
 }

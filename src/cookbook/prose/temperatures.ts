@@ -1,5 +1,5 @@
 import {matchAt, type TextRange} from './match-at.ts'
-import {sentenceAround} from './sentences.ts'
+import {sentenceAt, sentencesOf} from './sentences.ts'
 
 /** What a temperature in a method is of. */
 export type TemperatureOf = 'oven' | 'inside' | 'other'
@@ -39,11 +39,20 @@ const fanBefore = /\b(?:fan|convection)(?:\s+oven)?\s*(?:at|to|of|:)?\s*$/i
 
 /** Every temperature of a passage, in order. */
 export function temperaturesIn(text: string): readonly TemperatureMention[] {
-  return [...degreesIn(text), ...gasMarksIn(text)].toSorted((left, right) => left.from - right.from)
+  const passage = {text, sentences: sentencesOf(text)}
+  return [...degreesIn(passage), ...gasMarksIn(passage)].toSorted(
+    (left, right) => left.from - right.from,
+  )
 }
 
-function* degreesIn(text: string): Iterable<TemperatureMention> {
-  for (const match of text.matchAll(written)) {
+/** A passage with its sentences, parted once. */
+interface Parted {
+  readonly text: string
+  readonly sentences: readonly TextRange[]
+}
+
+function* degreesIn(passage: Parted): Iterable<TemperatureMention> {
+  for (const match of passage.text.matchAll(written)) {
     const [all, minus, beforeSlash, first, last, long, glyph, short] = match
     const scale = /^[f℉]/i.test(long ?? glyph ?? short ?? '') ? 'F' : 'C'
     // `20 c` and `3 f` are no temperatures: without a sign of degree the letter is a capital.
@@ -54,25 +63,25 @@ function* degreesIn(text: string): Iterable<TemperatureMention> {
     if (beforeSlash !== undefined) {
       const value = celsius(beforeSlash)
       const range = {from, to: from + beforeSlash.length}
-      yield mention(text, range, {scale, lowCelsius: value, highCelsius: value})
+      yield mention(passage, range, {scale, lowCelsius: value, highCelsius: value})
     }
     const firstFrom =
       beforeSlash === undefined ? from : from + all.indexOf(first ?? '', beforeSlash.length)
     yield mention(
-      text,
+      passage,
       {from: firstFrom, to: from + all.length},
       {scale, lowCelsius: celsius(first ?? ''), highCelsius: celsius(last ?? first ?? '')},
     )
   }
 }
 
-function* gasMarksIn(text: string): Iterable<TemperatureMention> {
-  for (const match of text.matchAll(gas)) {
+function* gasMarksIn(passage: Parted): Iterable<TemperatureMention> {
+  for (const match of passage.text.matchAll(gas)) {
     const mark = match[1] ?? ''
     const value = /[¼½]/.test(mark) ? (mark === '¼' ? 110 : 120) : gasMarkCelsius[Number(mark)]
     if (value === undefined) continue
     const range = {from: match.index, to: match.index + match[0].length}
-    yield mention(text, range, {scale: 'gas', lowCelsius: value, highCelsius: value})
+    yield mention(passage, range, {scale: 'gas', lowCelsius: value, highCelsius: value})
   }
 }
 
@@ -82,7 +91,8 @@ function toCelsius(value: number, scale: 'C' | 'F'): number {
 
 type Reading = Pick<TemperatureMention, 'scale' | 'lowCelsius' | 'highCelsius'>
 
-function mention(text: string, {from, to}: TextRange, reading: Reading): TemperatureMention {
+function mention(passage: Parted, {from, to}: TextRange, reading: Reading): TemperatureMention {
+  const {text} = passage
   const isFan =
     matchAt(fanBehind, text, to) !== undefined ||
     fanBefore.test(text.slice(Math.max(0, from - 24), from))
@@ -92,7 +102,7 @@ function mention(text: string, {from, to}: TextRange, reading: Reading): Tempera
     text: text.slice(from, to),
     ...reading,
     isFan,
-    of: whatIsHot(text, {from, to}, reading, isFan),
+    of: isFan ? 'oven' : whatIsHot(passage, {from, to}, reading),
   }
 }
 
@@ -109,13 +119,12 @@ const otherWords =
 const readWords = /\b(?:reads?|reading|registers?|reach(?:es|ed)?|hits?|comes? to|shows?)\b/i
 
 function whatIsHot(
-  text: string,
+  {text, sentences}: Parted,
   {from, to}: TextRange,
   {scale, highCelsius}: Reading,
-  isFan: boolean,
 ): TemperatureOf {
-  if (scale === 'gas' || isFan) return 'oven'
-  const sentence = sentenceAround(text, from)
+  if (scale === 'gas') return 'oven'
+  const sentence = sentenceAt(sentences, from) ?? {from: 0, to: text.length}
   const clause = clauseAround(text, {from, to}, sentence)
   const isCoolEnough = highCelsius <= hottestInsideCelsius
   if (isCoolEnough && insideWords.test(clause) && !/\boven\b/i.test(clause)) return 'inside'
