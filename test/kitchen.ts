@@ -113,6 +113,7 @@ export function recipe(
     suits: [],
     accepted: [],
     frontMatter: nowhere,
+    frontMatterEnd: nowhere,
     method: {
       body: {type: 'root', children: []},
       ingredientLinks: [],

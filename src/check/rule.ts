@@ -1,6 +1,6 @@
 import type {Position} from 'unist'
 import type {Cookbook} from '../cookbook/cookbook.ts'
-import type {Severity} from '../cookbook/problem.ts'
+import type {Fix, Severity} from '../cookbook/problem.ts'
 import type {Recipe} from '../cookbook/recipe.ts'
 import type {Computed} from '../nutrition/computed.ts'
 
@@ -14,6 +14,8 @@ export interface Finding {
   readonly actual?: string
   readonly expected?: readonly string[]
   readonly note?: string
+  /** What mends it, where there is one right answer. */
+  readonly fix?: Fix
 }
 
 /** What a rule looks at: one recipe, with the whole cookbook at hand. */

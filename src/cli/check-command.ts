@@ -15,6 +15,7 @@ import {nearest} from '../units/nearest.ts'
 import {paintFor} from './colour.ts'
 import {type ExaminedFolder, examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
+import {mend, printMends} from './mend.ts'
 import {print} from './output.ts'
 import type {SharedOptions} from './shared-options.ts'
 import {version} from './version.ts'
@@ -22,6 +23,10 @@ import {version} from './version.ts'
 interface CheckOptions extends SharedOptions {
   readonly content: string
   readonly format: CheckFormat
+  /** Write what has one right answer into the files. */
+  readonly fix?: boolean
+  /** Print what `fix` would change, and nothing else. */
+  readonly fixDryRun?: boolean
 }
 
 /**
@@ -30,10 +35,15 @@ interface CheckOptions extends SharedOptions {
  */
 export async function checkCommand(
   files: readonly string[],
-  {content, format, color}: CheckOptions,
+  {content, format, fix = false, fixDryRun = false, color}: CheckOptions,
 ): Promise<ExitCode> {
-  const folder = await examinedFolder(content)
-  const isWanted = wantedFiles(files, folder)
+  const found = await examinedFolder(content)
+  const isWanted = wantedFiles(files, found)
+  if (fixDryRun) {
+    printMends(found, isWanted)
+    return exitCodes.fine
+  }
+  const folder = fix ? await mend(content, found, isWanted) : found
   const messages = folder.messages.filter(({file}) => isWanted(file))
   const report = {recipes: recipes(folder, isWanted), messages}
   for (const text of printed(report, folder, {format, color})) print(text)

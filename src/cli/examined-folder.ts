@@ -25,7 +25,15 @@ export async function examinedFolder(content: string): Promise<ExaminedFolder> {
     today: today(),
   })
   progress.end()
-  const filePath = filePathBelow(content)
+  return withMessages(read, examined, filePathBelow(content))
+}
+
+/** The same folder with other texts in it. */
+export function examinedAgain({filePath}: ExaminedFolder, read: ReadCookbook): ExaminedFolder {
+  return withMessages(read, examine(read, {today: today()}), filePath)
+}
+
+function withMessages(read: ReadCookbook, examined: Examined, filePath: FilePath): ExaminedFolder {
   const {address} = examined.cookbook.settings
   return {
     read,

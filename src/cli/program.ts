@@ -60,11 +60,13 @@ function addCheck(root: Command, end: (code: ExitCode) => void): void {
         .choices(checkFormats)
         .default('text'),
     )
+    .option('--fix', 'write the computed figures into `stated`, and units where they are missing')
+    .option('--fix-dry-run', 'print what --fix would change, as a diff; write nothing')
     .addHelpText('after', examples(checkExamples))
     .action(
       async (
         files: readonly string[],
-        options: {content: string; format: CheckFormat},
+        options: {content: string; format: CheckFormat; fix?: boolean; fixDryRun?: boolean},
         command: Command,
       ) => {
         const {checkCommand} = await import('./check-command.ts')
@@ -146,6 +148,7 @@ const checkExamples: readonly Example[] = [
   ['scalepan check content/recipes/barley-pot.md', 'findings in one file'],
   ['scalepan check --format json > report.json', 'figures and findings for a program'],
   ['scalepan check --format github', 'findings at their lines of a pull request'],
+  ['scalepan check --fix-dry-run', 'what would change, as a diff'],
 ]
 const explainExamples: readonly Example[] = [
   ['scalepan explain barley-pot', 'by slug'],

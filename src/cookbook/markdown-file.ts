@@ -16,6 +16,8 @@ export interface MarkdownFile<T> {
   readonly values: T
   /** First key of the front matter: where something absent would go. */
   readonly beginning: Position
+  /** Empty, before the line that closes the front matter: where a key can be added. */
+  readonly ending: Position
   /** Whether the front matter has the key, even where its value was refused. */
   hasKey(key: string): boolean
 }
@@ -67,6 +69,7 @@ export function readTree<T>(
     root,
     values,
     beginning: beginningOf(mapping),
+    ending: yaml.placeOf(yaml.yaml.length, yaml.yaml.length),
     hasKey: (key) =>
       mapping.kind === 'mapping' && mapping.entries.some((entry) => entry.key.value === key),
   }

@@ -24,6 +24,16 @@ export interface Problem {
   readonly note?: string
   /** Why the writer lets it stand, where they do. */
   readonly accepted?: string
+  /** What mends it, where there is one right answer. */
+  readonly fix?: Fix
+}
+
+/** A change of a file that mends a problem and leaves every other byte as it is. */
+export interface Fix {
+  /** What to replace; empty where something goes in. */
+  readonly place: Position
+  /** In its stead; quotes around a value stay as they are. `\n` ends a line as the file does. */
+  readonly text: string
 }
 
 /** A value with the range in its file that holds it. */

@@ -11,7 +11,7 @@ export type RecipeHead = Omit<Recipe, 'slug' | 'path' | 'method'>
 
 /** What the keys say together, with what they leave unsaid reported. */
 export function recipeHead(file: MarkdownFile<RecipeValues>, report: Report): RecipeHead {
-  const {values, beginning} = file
+  const {values, beginning, ending} = file
   reportWhatServesLeavesOpen(file, report)
   const {summary, serves, portion, time, oven, pan, keeps, tags, image, stated, claims} = values
   const divided = piecesOf(values, report)
@@ -41,6 +41,7 @@ export function recipeHead(file: MarkdownFile<RecipeValues>, report: Report): Re
     ...(comparison && {comparison}),
     accepted: values.accepted?.value ?? [],
     frontMatter: beginning,
+    frontMatterEnd: ending,
   }
 }
 

@@ -214,5 +214,7 @@ export interface Recipe {
   }[]
   /** Where something absent from the front matter would go: its first key. */
   readonly frontMatter: Located<unknown>['place']
+  /** Where a line can be added to the front matter: empty, before the line that closes it. */
+  readonly frontMatterEnd: Located<unknown>['place']
   readonly method: Method
 }

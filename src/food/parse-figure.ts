@@ -79,10 +79,10 @@ function asUnit(rest: string): string {
 }
 
 function wrongUnit(written: string, instead: string): Refusal {
-  if (written === '') return refused(`a unit: \`${instead}\``, {instead: [instead]})
+  if (written === '') return refused(`a unit: \`${instead}\``, {instead: [instead], isSure: true})
   const isEnergy = /kcal|kJ$/.test(instead)
   if (isEnergy && /^cal(?:orie)?s?$/i.test(written)) {
-    return refused(`kilocalories: \`${instead}\``, {instead: [instead]})
+    return refused(`kilocalories: \`${instead}\``, {instead: [instead], isSure: true})
   }
   return refused(isEnergy ? '`kcal` or `kJ`' : '`g`, `mg` or `µg`')
 }

@@ -48,6 +48,15 @@ export interface RecipeReport {
   readonly verdicts: Readonly<Partial<Record<PublishedNutrient, Verdict>>>
 }
 
+/** A range of the message's file, and what goes there instead. */
+export interface FixReport {
+  readonly line: number
+  readonly column: number
+  readonly endLine: number
+  readonly endColumn: number
+  readonly text: string
+}
+
 /** One finding. Lines and columns count from 1; the end is behind the last character. */
 export interface Message {
   /** From the folder the command runs in, as the writer types it. */
@@ -66,6 +75,8 @@ export interface Message {
   readonly note?: string
   /** Why the writer lets it stand, where they do. */
   readonly accepted?: string
+  /** What `check --fix` would write. */
+  readonly fix?: FixReport
   /** The rule's page: on the web where the cookbook has an address, else its path in the site. */
   readonly url: string
 }

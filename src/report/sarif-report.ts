@@ -1,6 +1,6 @@
 import {type RuleText, ruleTexts} from '../check/rule-texts.ts'
 import {ruleUrl} from '../check/rule-url.ts'
-import type {Message} from './report.ts'
+import type {FixReport, Message} from './report.ts'
 
 interface SarifContext {
   /** Of this package. */
@@ -12,7 +12,7 @@ interface SarifContext {
 /**
  * Findings as a SARIF log, which code-scanning services and editors read. Source: OASIS, Static
  * Analysis Results Interchange Format (SARIF) Version 2.1.0 (2020), sections 3.13 (log), 3.14
- * (run), 3.27 (result), 3.30 (region), 3.35 (suppression), 3.49 (reporting descriptor).
+ * (run), 3.27 (result), 3.30 (region), 3.35 (suppression), 3.49 (reporting descriptor), 3.55 (fix).
  */
 export function sarifReport(messages: readonly Message[], context: SarifContext): string {
   const ruleIndex = new Map(ruleTexts.map(({id}, index) => [id, index] as const))
@@ -51,7 +51,7 @@ function descriptor({id, severity, summary, why, source}: RuleText, {address}: S
 }
 
 function result(message: Message, ruleIndex: number | undefined) {
-  const {file, rule, severity, reason, note, accepted} = message
+  const {file, rule, severity, reason, note, accepted, fix} = message
   const {line, column, endLine, endColumn} = message
   return {
     ruleId: rule,
@@ -61,7 +61,7 @@ function result(message: Message, ruleIndex: number | undefined) {
     locations: [
       {
         physicalLocation: {
-          artifactLocation: {uri: file.split('/').map(encodeURIComponent).join('/')},
+          artifactLocation: artifact(file),
           region: {startLine: line, startColumn: column, endLine, endColumn},
         },
       },
@@ -69,5 +69,22 @@ function result(message: Message, ruleIndex: number | undefined) {
     ...(accepted !== undefined && {
       suppressions: [{kind: 'inSource', justification: accepted}],
     }),
+    ...(fix && {fixes: [sarifFix(file, fix)]}),
   }
+}
+
+function sarifFix(file: string, {line, column, endLine, endColumn, text}: FixReport) {
+  const deletedRegion = {startLine: line, startColumn: column, endLine, endColumn}
+  return {
+    artifactChanges: [
+      {
+        artifactLocation: artifact(file),
+        replacements: [{deletedRegion, insertedContent: {text}}],
+      },
+    ],
+  }
+}
+
+function artifact(file: string) {
+  return {uri: file.split('/').map(encodeURIComponent).join('/')}
 }

@@ -7,6 +7,8 @@ export interface Refusal {
   readonly expected: string
   /** Texts that would pass, best first. */
   readonly instead?: readonly string[]
+  /** `instead` is what was meant, not a guess. */
+  readonly isSure?: true
   /** How to mend it, where `expected` does not say it all. */
   readonly note?: string
 }

@@ -20,6 +20,7 @@ export const missingStated: Rule = {
       reason: `No \`stated\` figures, expected the block to paste: \`${block}\``,
       expected: [block],
       note: 'Paste it into the front matter; from then on a change to an ingredient is noticed.',
+      fix: {place: recipe.frontMatterEnd, text: `${block}\n`},
     }
   },
 }

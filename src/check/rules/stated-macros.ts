@@ -1,5 +1,6 @@
 import type {Settings} from '../../cookbook/cookbook.ts'
 import type {Stated} from '../../cookbook/recipe.ts'
+import {isComplete} from '../../food/figures.ts'
 import {nutrientName, nutrientUnit} from '../../food/nutrients.ts'
 import type {Computed} from '../../nutrition/computed.ts'
 import {contributions} from '../../nutrition/contributions.ts'
@@ -8,7 +9,7 @@ import {formatUncertain} from '../../units/format-figure.ts'
 import type {Finding, Rule} from '../rule.ts'
 import {staleHints} from '../stale-hints.ts'
 import {shareOfBatch} from '../stated-basis.ts'
-import {asFineAs} from '../stated-text.ts'
+import {asFineAs, rewrittenFigure} from '../stated-text.ts'
 import {type Judged, judge} from '../verdict.ts'
 
 /** How many ingredients a message names. */
@@ -46,6 +47,7 @@ function drift({stated: figure, computed: against}: Judged, context: Context): F
   const name = nutrientName[figure.nutrient]
   const expected = formatUncertain(against, nutrientUnit[figure.nutrient])
   const right = asFineAs(figure, against.value)
+  const rewritten = isComplete(against) ? rewrittenFigure(figure, against.value) : undefined
   const share = shareOfBatch(stated, computed)
   const most = contributions(computed, internalNutrient(figure.nutrient, settings))
     .slice(0, mostContributors)
@@ -55,6 +57,7 @@ function drift({stated: figure, computed: against}: Judged, context: Context): F
     reason: `Stated ${name} \`${figure.text}\` per ${stated.basis}, expected \`${expected}\` from the ingredients`,
     actual: figure.text,
     expected: [right],
+    ...(rewritten !== undefined && {fix: {place: figure.place, text: rewritten}}),
     note: [
       `Write \`${name}: ${right}\`, or mend the ingredient that is wrong.`,
       ...(most.length > 0 ? [`Most of it: ${most.join(', ')}.`] : []),

@@ -70,7 +70,7 @@ export function isEmpty(node: YamlNode): boolean {
 /** Reports that a text is not what its key asks for, with what would pass. */
 export function refuseText(
   {text, place}: {readonly text: string; readonly place: Position},
-  {expected, instead, note}: Expectation,
+  {expected, instead, isSure, note}: Expectation,
   {subject, report}: Reading,
 ): undefined {
   report({
@@ -80,12 +80,14 @@ export function refuseText(
     reason: `${subject} is \`${shortened(text)}\`, expected ${expected}`,
     ...(instead && {expected: instead}),
     ...(note && {note}),
+    ...(isSure && instead?.[0] !== undefined && {fix: {place, text: instead[0]}}),
   })
 }
 
 interface Expectation {
   readonly expected: string
   readonly instead?: readonly string[]
+  readonly isSure?: true
   readonly note?: string
 }
 
