@@ -6,6 +6,7 @@ import {allergenLines} from './parts/allergen-lines.tsx'
 import {authored} from './parts/authored.ts'
 import {bakingPart} from './parts/baking-part.tsx'
 import {cautionLines} from './parts/caution-lines.tsx'
+import {claimLines} from './parts/claim-lines.tsx'
 import {comparisonBars} from './parts/comparison-bars.ts'
 import {declarationPart} from './parts/declaration-part.tsx'
 import {energyBeams} from './parts/energy-beam.ts'
@@ -43,6 +44,7 @@ export function recipePage(site: Site, computed: Computed): Page {
           <div>
             {computed.lines.length > 0 ? ingredients(site, computed, path) : undefined}
             {allergenLines(site, computed)}
+            {claimLines(site, computed)}
           </div>
           <div>
             {recipe.method.passages.length > 0 ? method(site, computed, path) : undefined}

@@ -1,6 +1,7 @@
 import {type Diet, dietOf} from '../../src/check/absences/diet.ts'
 import type {Rule} from '../../src/check/rule.ts'
 import {freeFrom} from '../../src/check/rules/free-from.ts'
+import {nutrientClaim} from '../../src/check/rules/nutrient-claim.ts'
 import {suitsDiet} from '../../src/check/rules/suits-diet.ts'
 import type {Settings} from '../../src/cookbook/cookbook.ts'
 import type {Recipe} from '../../src/cookbook/recipe.ts'
@@ -10,6 +11,8 @@ export interface CheckedPromises {
   /** Words of `free from`, as written. */
   readonly freeFrom: readonly string[]
   readonly diets: readonly Diet[]
+  /** Words of `claims`, as written. */
+  readonly claims: readonly string[]
 }
 
 /**
@@ -22,6 +25,7 @@ export function checkedPromises(recipe: Recipe, settings: Settings): CheckedProm
     diets: isHeldTo(suitsDiet, recipe, settings)
       ? recipe.suits.flatMap(({value}) => dietOf(value) ?? [])
       : [],
+    claims: isHeldTo(nutrientClaim, recipe, settings) ? recipe.claims.map(({value}) => value) : [],
   }
 }
 

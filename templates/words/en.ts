@@ -2,6 +2,7 @@ import {allergenName, declaredAllergens} from '../../src/food/allergens.ts'
 import type {CookingMethod} from '../../src/food/cooking-methods.ts'
 import {baking} from './en-baking.ts'
 import {book} from './en-book.ts'
+import {claims} from './en-claims.ts'
 import {declared} from './en-declared.ts'
 import {
   aisle,
@@ -34,6 +35,7 @@ export const en = {
   allergenName,
   book,
   declared,
+  claims,
   baking,
 
   nav: {
@@ -139,6 +141,7 @@ export const en = {
   comparison: {
     title: 'Beside',
     basis: (per: string) => `Compared by ${per}.`,
+    sameWeight: 'Compared by the weight of one serving.',
     here: 'this recipe',
   },
 
