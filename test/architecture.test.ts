@@ -18,6 +18,7 @@ const flow = [
   'src/remark',
   'templates',
   'src/site',
+  'src/print',
   'src/build.ts',
   'src/report',
   'src/cli',

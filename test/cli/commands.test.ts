@@ -230,6 +230,7 @@ describe('scalepan check', () => {
         actual: '41 g',
         expected: ['14 g'],
         note: expect.any(String),
+        fix: {line: 16, column: 38, endLine: 16, endColumn: 42, text: '14 g'},
         url: 'rules/index.html#stated-macros',
       },
     ])
