@@ -9,7 +9,7 @@ import type {Nutrient} from '../../src/food/nutrients.ts'
 import {computeCookbook} from '../../src/nutrition/compute-cookbook.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import {type SiteInput, siteOf} from '../../src/site/render-site.ts'
-import type {Amount, Measured, WeightAmount} from '../../src/units/amount.ts'
+import type {Amount, CountAmount, Measured, WeightAmount} from '../../src/units/amount.ts'
 import {rectangular} from '../../src/units/uncertain.ts'
 import type {Site} from '../../templates/site.ts'
 
@@ -37,7 +37,7 @@ export function weight(grams: number, more: Partial<WeightAmount> = {}): WeightA
   }
 }
 
-export function count(value: number, measure: string): Amount {
+export function count(value: number, measure: string): CountAmount {
   return {kind: 'count', count: measured(value), measure, text: `${value} ${measure}`}
 }
 
@@ -270,13 +270,9 @@ const pot = recipe('barley-pot', {
       lines: [
         line('chicken thigh, skinless', weight(600)),
         line('pearl barley', weight(180)),
-        line(
-          'lemon',
-          {...grams(58), text: '58 g (1 medium)', beside: count(1, 'medium')},
-          {
-            isBought: true,
-          },
-        ),
+        line('lemon', weight(58, {text: '58 g (1 medium)', beside: count(1, 'medium')}), {
+          isBought: true,
+        }),
         line('brown stock', weight(900), {recipe: at('brown-stock')}),
         line('parsley', weight(10), {isOptional: true}),
       ],
