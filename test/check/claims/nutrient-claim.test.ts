@@ -115,21 +115,21 @@ describe('nothing added', () => {
     ['whole milk', 'holds'],
     ['whole-milk yoghurt, plain', 'holds'],
     ['dates', 'holds'],
-    ['honey', '`honey` in it'],
-    ['sugar', '`sugar` in it'],
-    ['jam', '`jam` in it'],
-    ['apple juice concentrate, frozen', 'in it'],
-    ['dried cranberries, sweetened', 'in it'],
+    ['honey', 'with `honey` in it'],
+    ['sugar', 'with `sugar` in it'],
+    ['jam', 'with `jam` in it'],
+    ['apple juice concentrate, frozen', 'with `apple juice concentrate, frozen` in it'],
+    ['dried cranberries, sweetened', 'with `dried cranberries, sweetened` in it'],
     ['vanilla yoghurt, low-fat', 'cannot be checked'],
-    ['condensed milk', 'in it'],
+    ['condensed milk', 'with `condensed milk` in it'],
   ])('no added sugars, %s: %s', (name, expected) => {
     expect(outcome('no added sugars', [`"${name}": 100 g`])).toContain(expected)
   })
 
   test.each([
     ['carrot', 'holds'],
-    ['salt', '`salt` in it'],
-    ['streaky bacon', 'in it'],
+    ['salt', 'with `salt` in it'],
+    ['streaky bacon', 'with `streaky bacon` in it'],
     ['feta', 'cannot be checked'],
   ])('no added salt, %s: %s', (name, expected) => {
     expect(outcome('no added salt', [`"${name}": 100 g`])).toContain(expected)
