@@ -43,6 +43,7 @@ function notes({rules, energyMethod, missing}: Declaration, words: Words): Part 
       {names.length > 0 ? <p>{declared.missing(words.and(names))}</p> : undefined}
       <p>
         {declared.referenceNote[rules]} {declared.energyNote(declared.energyMethod[energyMethod])}
+        {rules === 'eu' && energyMethod !== 'eu' ? ` ${declared.otherEnergyNote}` : ''}
       </p>
       <p>{declared.roundedNote}</p>
     </div>

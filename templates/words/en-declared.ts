@@ -60,6 +60,8 @@ export const declared = {
   },
   lessThan: (amount: string) => `< ${amount}`,
   energyNote: (method: string) => `Energy is ${method}.`,
+  otherEnergyNote:
+    'On packets EU law asks for the factors of Regulation (EU) 1169/2011 Annex XIV instead.',
   roundedNote:
     'These figures are rounded for a label and for nothing else: the ones above are what everything is summed from.',
   missing: (names: string) =>
