@@ -44,7 +44,7 @@ describe('Fat that runs out of raw meat', () => {
    */
   const steaks = {conditions: 'poured off: 2.75 lb'}
 
-  test.each(['N 003 00', 'N 003 01'])('%s: fat within 10 %% with the rendered fat off', (row) => {
+  test.each(['N 003 00', 'N 003 01'])('%s: fat within a tenth with the rendered fat off', (row) => {
     const before = ratios(withMeat(row, 'sr28/13342', {}))
     const after = ratios(withMeat(row, 'sr28/13342', steaks))
     expect(before.fat).toBeGreaterThan(1.3)

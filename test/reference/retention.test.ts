@@ -16,7 +16,7 @@ describe('USDA retention factors, Release 6, alcohol (nutrient 221)', () => {
     ['5007', 90, 20],
     ['5008', 120, 10],
     ['5009', 150, 5],
-  ])('code %s, stirred in and cooked %d min: %d %% left', (_code, minutes, percent) => {
+  ])('code %s, stirred in and cooked %d min, leaves %d percent', (_code, minutes, percent) => {
     expect(retainedAfterSimmering(minutes).get('alcohol')?.value).toBeCloseTo(percent / 100, 12)
     // Between two rows the shorter time counts.
     expect(retainedAfterSimmering(minutes + 14).get('alcohol')?.value).toBeCloseTo(
@@ -30,7 +30,7 @@ describe('USDA retention factors, Release 6, alcohol (nutrient 221)', () => {
     ['5002', 'stirred in off the heat', 85],
     ['5003', 'flamed', 75],
     ['5010', 'baked on top', 45],
-  ])('code %s, %s: %d %% left', (_code, method, percent) => {
+  ])('code %s, %s, leaves %d percent', (_code, method, percent) => {
     expect(retainedAfter(method).get('alcohol')?.value).toBeCloseTo(percent / 100, 12)
   })
 })

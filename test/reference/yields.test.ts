@@ -46,7 +46,7 @@ describe('Yields beside the ones USDA measured', () => {
   test.each([
     ['05747', 'chicken breast, grilled', 75.3],
     ['23565', 'ground beef of 90 % lean, pan-browned crumbles', 69],
-  ])('%s %s: %d %% lies within the ± that is given', (ndb, _name, percent) => {
+  ])('%s %s: %d percent lies within the ± that is given', (ndb, _name, percent) => {
     const factor = factorOf(ndb)
     expect(Math.abs(factor.value - percent / 100)).toBeLessThan(expandedUncertainty(factor))
     expect(expandedUncertainty(factor)).toBeLessThan(0.04)
