@@ -46,7 +46,7 @@ export function cardPage(site: Site, computed: Computed): Page {
   })
 }
 
-function sizeChoice({words, cookbook}: Site): Part {
+export function sizeChoice({words, cookbook}: Site): Part {
   return (
     <fieldset class="row">
       <legend>{words.card.size}</legend>
@@ -75,7 +75,7 @@ export function cardFront(site: Site, computed: Computed): Part {
   const known = facts(site, computed)
   return (
     <section class="side" aria-label={words.card.front}>
-      <h1>{computed.recipe.title.value}</h1>
+      <h1 class="title">{computed.recipe.title.value}</h1>
       {known.length > 0 ? <p class="facts">{known.join(' · ')}</p> : undefined}
       {computed.recipe.groups.map(({title, lines}) => (
         <>

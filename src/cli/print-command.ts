@@ -1,6 +1,7 @@
 import {writeFile} from 'node:fs/promises'
 import process from 'node:process'
 import type {PageOf} from '../../templates/book/book.ts'
+import {cardSheetsPage, cardsPage} from '../../templates/cards.tsx'
 import {cookbookPage} from '../../templates/cookbook.tsx'
 import {planPage} from '../../templates/plan.tsx'
 import type {Page, Site} from '../../templates/site.ts'
@@ -20,9 +21,7 @@ import {print, tell} from './output.ts'
 import type {SharedOptions} from './shared-options.ts'
 import {sourceDate} from './today.ts'
 
-export const printables = ['cookbook', 'list'] as const
-
-type Printable = (typeof printables)[number]
+export type Printable = 'cookbook' | 'cards' | 'list'
 
 export interface PrintOptions extends SharedOptions {
   readonly content: string
@@ -30,6 +29,8 @@ export interface PrintOptions extends SharedOptions {
   readonly browser?: string
   /** False with `--no-sandbox`. */
   readonly sandbox: boolean
+  /** Cards on sheets of paper, to cut and fold. */
+  readonly sheets?: true
   /** Slug of the plan whose list is printed. */
   readonly plan?: string
 }
@@ -67,10 +68,16 @@ export async function printCommand(what: Printable, options: PrintOptions): Prom
   return exitCodes.fine
 }
 
-function documentOf(what: Printable, site: Site, {plan}: PrintOptions): (pageOf: PageOf) => Page {
+function documentOf(
+  what: Printable,
+  site: Site,
+  {plan, sheets}: PrintOptions,
+): (pageOf: PageOf) => Page {
   switch (what) {
     case 'cookbook':
       return (pageOf) => cookbookPage(site, pageOf)
+    case 'cards':
+      return () => (sheets ? cardSheetsPage(site) : cardsPage(site))
     case 'list': {
       const chosen = planOf(site, plan)
       return () => planPage(site, chosen)

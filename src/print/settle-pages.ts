@@ -13,9 +13,14 @@ const notYetKnown = '00'
  */
 export async function settlePages(print: (pageOf: PageOf) => Promise<Buffer>): Promise<Buffer> {
   let landed: Destinations = new Map()
+  let isAsked = false
   for (let pass = 1; pass <= mostPasses; pass++) {
     const before = landed
-    const pdf = await print((id) => `${before.get(id) ?? notYetKnown}`)
+    const pdf = await print((id) => {
+      isAsked = true
+      return `${before.get(id) ?? notYetKnown}`
+    })
+    if (!isAsked) return pdf
     landed = pdfDestinations(pdf)
     if (isSame(before, landed)) return pdf
   }

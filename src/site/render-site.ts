@@ -2,6 +2,7 @@ import {captionPath, cookbookHeadsPath, iconPath} from '../../templates/addresse
 import {runningHeads} from '../../templates/book/running-heads.ts'
 import {captionText} from '../../templates/caption.ts'
 import {cardPage} from '../../templates/card.tsx'
+import {cardSheetsPage, cardsPage} from '../../templates/cards.tsx'
 import {cookbookPage, headedParts} from '../../templates/cookbook.tsx'
 import {figuresPage} from '../../templates/figures.tsx'
 import {foodsPage} from '../../templates/foods.tsx'
@@ -121,6 +122,8 @@ function pages(site: Site): readonly Page[] {
     indexPage(site),
     ...[...site.computed.values()].flatMap((one) => [recipePage(site, one), cardPage(site, one)]),
     cookbookPage(site),
+    cardsPage(site),
+    cardSheetsPage(site),
     shoppingPage(site),
     ...plans.map((plan) => planPage(site, plan)),
     figuresPage(site),

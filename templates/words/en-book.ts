@@ -1,3 +1,11 @@
+/** Texts of the cards of all recipes. */
+export const cards = {
+  title: 'Cards of all recipes',
+  sheets: 'Cards on sheets',
+  sheetsIntro: (size: string) =>
+    `Cards of ${size}, front and back side by side. Print at actual size on one side of the paper, cut along the lines, fold at the dots.`,
+}
+
 /** Texts of the cookbook as one document. */
 export const book = {
   link: 'The whole cookbook, to print',

@@ -1,7 +1,7 @@
 import {allergenName, declaredAllergens} from '../../src/food/allergens.ts'
 import type {CookingMethod} from '../../src/food/cooking-methods.ts'
 import {baking} from './en-baking.ts'
-import {book} from './en-book.ts'
+import {book, cards} from './en-book.ts'
 import {claims} from './en-claims.ts'
 import {declared} from './en-declared.ts'
 import {
@@ -34,6 +34,7 @@ export const en = {
   declaredAllergens,
   allergenName,
   book,
+  cards,
   declared,
   claims,
   baking,

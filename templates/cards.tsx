@@ -1,0 +1,69 @@
+import type {ElementContent} from 'hast'
+import type {Computed} from '../src/nutrition/computed.ts'
+import {cardSheetsPath, cardsPath, paperStylesheetPath, relativeHref} from './addresses.ts'
+import {recipeId} from './book/book.ts'
+import {cardBack, cardFront, sizeChoice} from './card.tsx'
+import {inDocument} from './parts/in-document.ts'
+import {shell} from './shell.tsx'
+import type {Page, Site} from './site.ts'
+
+/** The cards of every recipe, each side a page of the card's own size. */
+export function cardsPage(site: Site): Page {
+  const {words} = site
+  return shell(site, {
+    path: cardsPath,
+    title: words.cards.title,
+    kind: 'card-page',
+    main: (
+      <>
+        <h1 class="off-card">{words.cards.title}</h1>
+        <div class="off-card">{sizeChoice(site)}</div>
+        <p class="off-card">
+          {words.card.print}{' '}
+          <a href={relativeHref(cardsPath, cardSheetsPath)}>{words.cards.sheets}</a>
+        </p>
+        <div class="sides">
+          {[...site.computed.values()].map((computed) => sides(site, computed, cardsPath))}
+        </div>
+      </>
+    ),
+  })
+}
+
+/**
+ * The same on sheets of paper: front and back stand on one side of the sheet with a fold between
+ * them, so that no printer has to turn the sheet and hit the place.
+ */
+export function cardSheetsPage(site: Site): Page {
+  const {words, cookbook} = site
+  const {cards, paper} = cookbook.settings.print
+  // A6 cards want a sheet of A4; a book on A5 is cut from it too.
+  const sheet = paper === 'Letter' ? 'letter' : 'a4'
+  return shell(site, {
+    path: cardSheetsPath,
+    title: words.cards.sheets,
+    kind: 'sheet-page',
+    stylesheets: [paperStylesheetPath],
+    main: (
+      <>
+        <h1 class="off-paper">{words.cards.sheets}</h1>
+        <p class="off-paper">{words.cards.sheetsIntro(words.card.sizes[cards])}</p>
+        <div class={`strips of-${cards.toLowerCase()} on-${sheet}`}>
+          {[...site.computed.values()].map((computed) => (
+            <div class="strip">{sides(site, computed, cardSheetsPath)}</div>
+          ))}
+        </div>
+      </>
+    ),
+  })
+}
+
+function sides(site: Site, computed: Computed, path: string): ElementContent[] {
+  return inDocument([cardFront(site, computed), cardBack(site, computed, path)], {
+    from: path,
+    to: path,
+    id: recipeId(computed),
+    deeper: 1,
+    places: new Map(),
+  })
+}
