@@ -6,7 +6,7 @@ import type {Claim, ClaimSubject} from './claim.ts'
 import type {Dish} from './dish.ts'
 import type {DishKind} from './dish-kind.ts'
 import {claimFor, judgeClaim} from './judge-claim.ts'
-import {isSmall} from './us-claims.ts'
+import {isSmall} from './us-low-claims.ts'
 
 /** A sentence that a law wants beside a claim. */
 export interface ClaimSentence {

@@ -175,6 +175,9 @@ describe('relative claims', () => {
     ['reduced fat', {fat: 7.4}, {fat: 10}, 'holds'],
     ['reduced fat', {fat: 7.6}, {fat: 10}, 'fails'],
     ['reduced fat', {}, {fat: 10}, 'unknown'],
+    // Beside a dish that is low in fat itself, at 3 g or less in a serving.
+    ['reduced fat', {fat: 1}, {fat: 2.9}, 'fails'],
+    ['reduced fat', {fat: 1}, {fat: 3.1}, 'holds'],
   ] as const)('US %s: %j beside %j', (claim, mine, theirs, expected) => {
     expect(outcome(claim, 'us', mine, theirs)).toBe(expected)
   })
