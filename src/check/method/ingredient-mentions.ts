@@ -24,7 +24,7 @@ export function stepsOf({method}: Recipe): readonly Passage[] {
 
 /** Every mention of an ingredient in the method, passage by passage in order. */
 export function ingredientMentions({recipe, lines}: Computed): readonly IngredientMention[] {
-  const known = lines.map((line) => ({line, words: ingredientWords(line)}))
+  const known = knownWords(lines)
   return stepsOf(recipe).flatMap((passage) => {
     const linked = linkedMentions(passage, recipe, lines)
     // A link says which line is meant; its words need not.
@@ -56,14 +56,28 @@ interface Known {
   readonly words: IngredientWords
 }
 
+/** The lines that each word can be of. */
+type KnownWords = ReadonlyMap<string, readonly Known[]>
+
+function knownWords(lines: readonly ComputedLine[]): KnownWords {
+  const byStem = new Map<string, Known[]>()
+  for (const line of lines) {
+    const words = ingredientWords(line)
+    for (const stem of [...words.nouns, ...words.modifiers]) {
+      const those = byStem.get(stem)
+      if (those) those.push({line, words})
+      else byStem.set(stem, [{line, words}])
+    }
+  }
+  return byStem
+}
+
 /** Names in a passage: runs of words that belong to ingredients, each to what it fits best. */
-function namedMentions(passage: Passage, known: readonly Known[]): readonly IngredientMention[] {
+function namedMentions(passage: Passage, known: KnownWords): readonly IngredientMention[] {
   const runs: Word[][] = []
   let last: Word | undefined
   for (const word of wordsOf(passage.text)) {
-    if (!known.some(({words}) => words.nouns.has(word.stem) || words.modifiers.has(word.stem))) {
-      continue
-    }
+    if (!known.has(word.stem)) continue
     const isNext = last && /^[\s-]+$/.test(passage.text.slice(last.to, word.from))
     if (isNext) runs.at(-1)?.push(word)
     else runs.push([word])
@@ -79,10 +93,11 @@ function namedMentions(passage: Passage, known: readonly Known[]): readonly Ingr
 /** A noun counts more than what describes it, and the last word says what the thing is. */
 const scores = {last: 100, noun: 10, modifier: 1} as const
 
-function bestLines(run: readonly Word[], known: readonly Known[]): readonly ComputedLine[] {
+function bestLines(run: readonly Word[], known: KnownWords): readonly ComputedLine[] {
   let best = 0
   let lines: ComputedLine[] = []
-  for (const {line, words} of known) {
+  const possible = run.flatMap(({stem}) => known.get(stem) ?? [])
+  for (const {line, words} of new Map(possible.map((each) => [each.line, each])).values()) {
     const score = scoreOf(run, words)
     if (score === 0 || score < best) continue
     if (score > best) lines = []

@@ -24,14 +24,15 @@ export const meatTemperature: Rule = {
   source: temperatureSource,
   *check({recipe, computed}) {
     yield* missingTemperature(computed, 'wholeMeat')
-    if (simmersLong(recipe) || rests(recipe)) return
+    const hasWholeMeat = rawLines(computed, 'wholeMeat').length > 0
+    if (!hasWholeMeat || simmersLong(recipe) || rests(recipe)) return
     // At the temperature of ground meat nothing needs a rest.
     const given = temperaturesOf(computed, 'wholeMeat').filter((each) => reaches(each, 'wholeMeat'))
     const isHotEnough = given.some(
       ({temperature}) => temperature.lowCelsius >= minimumCelsius('groundMeat'),
     )
     const [first] = given
-    if (!first || isHotEnough || rawLines(computed, 'wholeMeat').length === 0) return
+    if (!first || isHotEnough) return
     const {passage, temperature} = first
     yield {
       place: placeInPassage(passage, temperature.from, temperature.to),

@@ -20,10 +20,11 @@ export const temperatureTooLow: Rule = {
   *check({computed}) {
     for (const hazard of checked) {
       const [raw] = rawLines(computed, hazard)
+      if (!raw) continue
       const given = temperaturesOf(computed, hazard)
       const [first] = given
       // Meat may come off the heat earlier when the text says where it ends.
-      if (!raw || !first || given.some((each) => reaches(each, hazard))) continue
+      if (!first || given.some((each) => reaches(each, hazard))) continue
       const {passage, temperature} = first
       const minimum = temperatureText(hazard)
       yield {

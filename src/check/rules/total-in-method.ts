@@ -6,7 +6,7 @@ import type {Computed, ComputedLine} from '../../nutrition/computed.ts'
 import type {WeightAmount} from '../../units/amount.ts'
 import {formatFigure} from '../../units/format-figure.ts'
 import {isAtMost} from '../is-at-most.ts'
-import {amountsOfLines, kitchenOf} from '../method/amounts-of-lines.ts'
+import {type AmountOfLine, amountsOfLines, kitchenOf} from '../method/amounts-of-lines.ts'
 import {type IngredientMention, ingredientMentions, stepsOf} from '../method/ingredient-mentions.ts'
 import type {Rule} from '../rule.ts'
 
@@ -17,15 +17,18 @@ export const totalInMethod: Rule = {
   why: 'A total outlives a change to one of its parts, and the cook weighs to it.',
   *check({recipe, computed, cookbook}) {
     const kitchen = kitchenOf(cookbook)
-    const mentions = ingredientMentions(computed)
-    const attached = amountsOfLines(computed, cookbook)
+    // Few methods name a total, so what it is held against is gathered at the first.
+    let attached: readonly AmountOfLine[] | undefined
+    let mentions: readonly IngredientMention[] | undefined
     for (const passage of stepsOf(recipe)) {
       for (const mention of amountsIn(passage.text, kitchen)) {
         const {amount, from, to} = mention
         if (amount.kind !== 'weight' || !isTotal(passage.text, mention)) continue
         // "All 170 g of the flour" is the amount of one line: amounts-in-method.
+        attached ??= amountsOfLines(computed, cookbook)
         const own = attached.find((each) => each.passage === passage && each.mention.from === from)
         if (own?.lines.length === 1) continue
+        mentions ??= ingredientMentions(computed)
         const here = mentions.filter((each) => each.passage === passage)
         const sums = possibleSums(computed, here, sentenceAround(passage.text, from))
         if (sums.length === 0 || sums.some((sum) => isSame(amount, sum))) continue

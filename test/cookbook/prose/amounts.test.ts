@@ -19,39 +19,45 @@ function sizes(phrase: string): readonly (readonly [string, number])[] {
   })
 }
 
+/** Each phrase with its amounts: words, grams or millilitres or pieces. */
+const phrases: readonly (readonly [string, ...(readonly [string, number])[]])[] = [
+  ['Add 180 g barley.', ['180 g', 180]],
+  ['Add 180g barley.', ['180g', 180]],
+  ['Add the 1.5 kg of bones.', ['1.5 kg', 1500]],
+  ['Add 1 1/2 lb beef.', ['1 1/2 lb', 680.4]],
+  ['Add ½ cup of milk.', ['½ cup', 118.3]],
+  ['Add half a cup of milk.', ['half a cup', 118.3]],
+  ['Add a teaspoon of salt.', ['a teaspoon', 4.9]],
+  ['Add half a teaspoon of salt.', ['half a teaspoon', 2.5]],
+  ['Add two tablespoons oil.', ['two tablespoons', 29.6]],
+  ['Add 3–4 tbsp water.', ['3–4 tbsp', 51.8]],
+  ['Add 3 to 4 tbsp. water.', ['3 to 4 tbsp.', 51.8]],
+  ['Pour in 250 ml stock.', ['250 ml', 250]],
+  ['Pour in a litre of stock.', ['a litre', 1000]],
+  ['Pour in 2 fl oz cream.', ['2 fl oz', 59.1]],
+  ['Crush two cloves of garlic.', ['two cloves', 2]],
+  ['Crush 3 garlic cloves.', ['3', 3]],
+  ['Crack in 2 eggs and a third.', ['2', 2]],
+  ['Chop three onions.', ['three', 3]],
+  ['Add a pinch of salt.', ['a pinch', 1]],
+  ['Add one scoop of powder.', ['one scoop', 1]],
+  [
+    'Mix 200 g flour, 1 tsp salt and 120 ml water.',
+    ['200 g', 200],
+    ['1 tsp', 4.9],
+    ['120 ml', 120],
+  ],
+  ['Add 10-12 g of yeast.', ['10-12 g', 11]],
+  ['Add between 10 and 12 g of yeast.', ['10 and 12 g', 11]],
+]
+
 describe('amounts', () => {
-  test.each<readonly [string, ...(readonly [string, number])[]]>([
-    ['Add 180 g barley.', ['180 g', 180]],
-    ['Add 180g barley.', ['180g', 180]],
-    ['Add the 1.5 kg of bones.', ['1.5 kg', 1500]],
-    ['Add 1 1/2 lb beef.', ['1 1/2 lb', 680.4]],
-    ['Add ½ cup of milk.', ['½ cup', 118.3]],
-    ['Add half a cup of milk.', ['half a cup', 118.3]],
-    ['Add a teaspoon of salt.', ['a teaspoon', 4.9]],
-    ['Add half a teaspoon of salt.', ['half a teaspoon', 2.5]],
-    ['Add two tablespoons oil.', ['two tablespoons', 29.6]],
-    ['Add 3–4 tbsp water.', ['3–4 tbsp', 51.8]],
-    ['Add 3 to 4 tbsp. water.', ['3 to 4 tbsp.', 51.8]],
-    ['Pour in 250 ml stock.', ['250 ml', 250]],
-    ['Pour in a litre of stock.', ['a litre', 1000]],
-    ['Pour in 2 fl oz cream.', ['2 fl oz', 59.1]],
-    ['Crush two cloves of garlic.', ['two cloves', 2]],
-    ['Crush 3 garlic cloves.', ['3', 3]],
-    ['Crack in 2 eggs and a third.', ['2', 2]],
-    ['Chop three onions.', ['three', 3]],
-    ['Add a pinch of salt.', ['a pinch', 1]],
-    ['Add one scoop of powder.', ['one scoop', 1]],
-    [
-      'Mix 200 g flour, 1 tsp salt and 120 ml water.',
-      ['200 g', 200],
-      ['1 tsp', 4.9],
-      ['120 ml', 120],
-    ],
-    ['Add 10-12 g of yeast.', ['10-12 g', 11]],
-    ['Add between 10 and 12 g of yeast.', ['10 and 12 g', 11]],
-  ])('%s', (phrase, ...expected) => {
-    expect(sizes(phrase)).toEqual(expected)
-  })
+  test.each(phrases.map(([phrase, ...expected]) => ({phrase, expected})))(
+    '$phrase',
+    ({phrase, expected}) => {
+      expect(sizes(phrase)).toEqual(expected)
+    },
+  )
 
   test.each([
     'Grease a 900 g loaf tin.',

@@ -40,11 +40,16 @@ const phrases: readonly (readonly [string, ...(readonly [string, number, string]
 ]
 
 describe('temperatures', () => {
-  test.each(phrases)('%s', (phrase, ...expected) => {
-    const found = temperaturesIn(phrase)
-    expect(found.map((each) => [each.text, Math.round(each.lowCelsius), each.of])).toEqual(expected)
-    for (const {from, to, text} of found) expect(phrase.slice(from, to)).toBe(text)
-  })
+  test.each(phrases.map(([phrase, ...expected]) => ({phrase, expected})))(
+    '$phrase',
+    ({phrase, expected}) => {
+      const found = temperaturesIn(phrase)
+      expect(found.map((each) => [each.text, Math.round(each.lowCelsius), each.of])).toEqual(
+        expected,
+      )
+      for (const {from, to, text} of found) expect(phrase.slice(from, to)).toBe(text)
+    },
+  )
 
   test.each([
     ['Bake at 160–170 °C.', 160, 170],

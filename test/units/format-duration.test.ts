@@ -1,0 +1,19 @@
+import {expect, test} from 'vitest'
+import {formatMinutes} from '../../src/units/format-duration.ts'
+import {parseMinutes} from '../../src/units/parse-duration.ts'
+
+test.each([
+  [20, '20 min'],
+  [60, '1 h'],
+  [90, '1 h 30 min'],
+  [0.4, '0 min'],
+  [1440, '24 h'],
+  [2880, '2 days'],
+  [3000, '50 h'],
+])('%d minutes are %s', (minutes, text) => {
+  expect(formatMinutes(minutes)).toBe(text)
+})
+
+test.each([1, 45, 60, 61, 480, 1440, 4320])('%d minutes read back the same', (minutes) => {
+  expect(parseMinutes(formatMinutes(minutes))).toEqual({ok: true, value: minutes})
+})
