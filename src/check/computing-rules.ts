@@ -30,6 +30,11 @@ export const computingRules = {
     summary: 'Losses in cooking are taken off raw figures, once.',
     why: 'The figures of a cooked food have the losses in them already.',
   },
+  'poured-off-held': {
+    severity: 'error',
+    summary: 'No more fat or liquid is poured off than an ingredient holds.',
+    why: 'The rest would be taken from other ingredients, and figures could fall below nothing.',
+  },
   'component-loop': {
     severity: 'error',
     summary: 'No recipe contains itself, not even by way of others.',

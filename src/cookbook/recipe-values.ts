@@ -70,7 +70,7 @@ function reportWhatServesLeavesOpen(
 ): void {
   if (hasKey('serves')) return
   const reading = rootReading('The front matter', report)
-  if (!hasKey('yield')) {
+  if (!hasKey('yield') && !hasKey('yield factor')) {
     reportMissing('serves', 'how many portions does the batch give?', {place: beginning, reading})
   } else if (values.stated && !values.stated.value.basis) {
     const {place} = values.stated

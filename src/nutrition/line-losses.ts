@@ -1,8 +1,9 @@
 import type {Cookbook} from '../cookbook/cookbook.ts'
 import type {Located, Problem} from '../cookbook/problem.ts'
 import type {IngredientLine, PouredOff} from '../cookbook/recipe.ts'
-import type {Figures} from '../food/figures.ts'
-import type {Uncertain} from '../units/uncertain.ts'
+import {type Figure, type Figures, isComplete} from '../food/figures.ts'
+import {formatFigure} from '../units/format-figure.ts'
+import {expandedUncertainty, type Uncertain} from '../units/uncertain.ts'
 import type {Ingredient} from './computed.ts'
 import {drainedLiquid, type Loss, notRetained, pouredFat, renderedFat} from './losses.ts'
 import {unknownFood} from './resolve.ts'
@@ -52,6 +53,9 @@ function pouredOff(poured: PouredOff, usedLine: UsedLine, {settings, foods}: Coo
       `what was poured off ${line.name.value}`,
       settings.scaleGrams,
     )
+    const held = poured.what === 'fat' ? whole.fat : whole.water
+    const isMore = isComplete(held) && grams.value > held.value + expandedUncertainty(held)
+    if (isMore) return {ok: false, problem: pouredMore(poured, held, line.name.value)}
     const loss = poured.what === 'fat' ? pouredFat(grams, whole, factors) : drainedLiquid(grams)
     return {ok: true, value: [loss]}
   }
@@ -62,6 +66,26 @@ function pouredOff(poured: PouredOff, usedLine: UsedLine, {settings, foods}: Coo
   }
   const fat = renderedFat(used, ingredient.food.per100g, cooked.per100g)
   return {ok: true, value: [pouredFat(fat, whole, factors)]}
+}
+
+function pouredMore(
+  {amount, what}: Extract<PouredOff, {kind: 'weighed'}>,
+  held: Figure,
+  name: string,
+): Omit<Problem, 'file'> {
+  const most = formatFigure(held.value, 'g')
+  return {
+    ruleId: 'poured-off-held',
+    severity: 'error',
+    place: amount.place,
+    reason: `Poured off \`${amount.value.text}\` of ${what} from \`${name}\`, expected \`${most}\` or less: it holds no more ${what === 'fat' ? 'fat' : 'water'}`,
+    actual: amount.value.text,
+    expected: [most],
+    note:
+      what === 'fat'
+        ? 'What was poured may have been mostly juice: write `{ amount: …, what: liquid }`, or weigh the fat after it has set.'
+        : 'Weigh it again, or say on which line the rest went in.',
+  }
 }
 
 /** A food of cooked composition has lost what it loses: FAO (Greenfield & Southgate 2003), step 4. */

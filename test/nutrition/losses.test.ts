@@ -62,6 +62,20 @@ describe('poured off', () => {
     expect(mixedGrams.value).toBe(250)
   })
 
+  test('no more fat leaves than there is, and no more liquid than water', () => {
+    const poured = (what: 'fat' | 'liquid', weight: number) =>
+      problemsOf(
+        dishOf(line('mince', 100, {pouredOff: {kind: 'weighed', amount: at(grams(weight)), what}})),
+      )
+    // 100 g hold 20 g of fat and 61.94 g of water.
+    expect(poured('fat', 20)).toEqual([])
+    expect(poured('fat', 25)).toMatchObject([
+      {ruleId: 'poured-off-held', actual: '25 g', expected: ['20 g']},
+    ])
+    expect(poured('liquid', 61)).toEqual([])
+    expect(poured('liquid', 70)).toMatchObject([{ruleId: 'poured-off-held', expected: ['62 g']}])
+  })
+
   test('an unknown cooked food is told with its place', () => {
     const like = {kind: 'like', cooked: at('crumbs')} as const
     expect(problemsOf(dishOf(line('mince', 450, {pouredOff: like})))).toMatchObject([
