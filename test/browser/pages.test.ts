@@ -19,7 +19,8 @@ let axe: string
 
 beforeAll(async () => {
   const assets = await readAssets()
-  files = renderSite({...siteInput({address: 'https://boathouse.example/kitchen/'}), assets})
+  const address = 'https://boathouse.example/kitchen/'
+  files = renderSite({...siteInput({address, declare: 'us', netCarbohydrate: true}), assets})
   site = await siteOnDisk(files)
   browser = await openBrowser()
   axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
@@ -51,7 +52,7 @@ const views = [
   {name: 'in light', colorScheme: 'light', media: 'screen', width: 1200},
   {name: 'in the dark', colorScheme: 'dark', media: 'screen', width: 1200},
   {name: 'on a phone', colorScheme: 'light', media: 'screen', width: 320},
-  {name: 'on paper', colorScheme: 'light', media: 'print', width: 700},
+  {name: 'on paper', colorScheme: 'light', media: 'print', width: 800},
 ] as const
 
 describe.each(views)('every page $name', ({colorScheme, media, width}) => {

@@ -20,7 +20,9 @@ describe('whatever a writer writes', () => {
 
 describe('the pages of the sample', () => {
   test('are valid HTML', async () => {
-    const files = renderSite(siteInput({address: 'https://boathouse.example/'}))
+    const files = renderSite(
+      siteInput({address: 'https://boathouse.example/', declare: 'us', netCarbohydrate: true}),
+    )
     const pages = files.filter(({path}) => path.endsWith('.html'))
     expect(pages.length).toBeGreaterThan(10)
     expect(await faults(pages)).toEqual([])

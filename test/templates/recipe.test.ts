@@ -77,7 +77,7 @@ describe('the figures', () => {
     const [table] = byClass(pot, 'stated')
     const rows = table ? rowsOf(table) : []
     expect(rows[1]).toEqual([
-      'Energy',
+      'Energy the sum of the foods’ own',
       '395 kcal',
       expect.stringMatching(/^395 kcal ± \d/),
       'agrees',
