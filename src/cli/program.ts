@@ -1,6 +1,7 @@
 import {Argument, Command, Option} from 'commander'
 import {type CheckFormat, checkFormats} from '../report/check-formats.ts'
 import {addBaking} from './add-baking.ts'
+import {addCompare} from './add-compare.ts'
 import {addPrint} from './add-print.ts'
 import type {ExitCode} from './exit-codes.ts'
 import type {SharedOptions} from './shared-options.ts'
@@ -26,6 +27,7 @@ export function program(end: (code: ExitCode) => void): Command {
   addBuild(root, end)
   addCheck(root, end)
   addExplain(root, end)
+  addCompare(root, end)
   addNew(root, end)
   addPrint(root, end)
   addBaking(root, end)

@@ -240,6 +240,7 @@ export function recipe(slug: string, more: Partial<Recipe> = {}): Recipe {
     suits: [],
     accepted: [],
     frontMatter: place,
+    frontMatterEnd: place,
     method: method(),
     ...more,
   }
