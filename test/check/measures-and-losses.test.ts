@@ -37,6 +37,14 @@ describe('fat-poured-off', () => {
     ])
   })
 
+  test.each([
+    'Brown the mince over high heat, then drain.',
+    'Brown the mince (10 min); drain well and return to the pan.',
+    'Brown and drain the mince.',
+  ])('knows draining without the word fat: "%s"', (step) => {
+    expect(problems([line('mince', 500)], step)).toMatchObject([{ruleId: 'fat-poured-off'}])
+  })
+
   test('is content with a line that says what left', () => {
     const pouredOff = {kind: 'weighed', amount: at(grams(40)), what: 'fat'} as const
     expect(problems([line('mince', 500, {pouredOff})], browned, 'Spoon off the fat.')).toEqual([])
@@ -45,6 +53,8 @@ describe('fat-poured-off', () => {
   test.each([
     [browned, 'Stir in the tomatoes.'],
     ['Drain the beans.', 'Brown the onion.'],
+    ['Brown the mince and drain the beans.', 'Stir.'],
+    [browned, 'Cook the pasta and drain.'],
     ['Simmer the mince.', 'Pour in the stock.'],
   ])('says nothing of "%s %s"', (...steps) => {
     expect(problems([line('mince', 500)], ...steps)).toEqual([])

@@ -17,6 +17,10 @@ const browns = /\b(?:brown|fry|fries|frying|sear|render|sizzle)/i
 const drains =
   /\b(?:drain|pour|spoon|tip|skim|strain|ladle)\w*\b[^.]{0,60}\b(?:fat|dripping|grease|juices)/i
 
+/** "Drain" with nothing but the meat, or nothing at all, behind it; beans and pasta are drained too. */
+const drainsIt =
+  /\bdrain(?:ed|ing)?(?:\s+(?:it|them|well|off|thoroughly|the (?:meat|mince|beef|pork|lamb|sausages?)))*\s*(?:[.,;:)]|and\b|$)/i
+
 const meats: ReadonlySet<string> = new Set(['beef', 'pork', 'lamb', 'veal', 'game', 'poultry'])
 
 export const fatPouredOff: Rule = {
@@ -45,7 +49,12 @@ export const fatPouredOff: Rule = {
 
 function isDrained({method}: Recipe): boolean {
   const steps = method.passages.filter(({kind}) => kind !== 'heading').map(({text}) => text)
-  return steps.some((text) => browns.test(text)) && steps.some((text) => drains.test(text))
+  const browned = steps.filter((text) => browns.test(text))
+  return browned.length > 0 && (steps.some(saysFat) || browned.some((text) => drainsIt.test(text)))
+}
+
+function saysFat(text: string): boolean {
+  return drains.test(text)
 }
 
 function fattyMeat({ingredient, role}: ComputedLine): Food | undefined {
