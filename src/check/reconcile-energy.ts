@@ -65,7 +65,8 @@ function spanOf(figure: StatedFigure): Span {
 
 function computedSpan(computed: Computed, nutrient: Beside, share: number): Span | undefined {
   const figure = computed.batch[nutrient]
-  if (!isComplete(figure)) return undefined
+  // Tables leave polyols and alcohol blank for foods that have none; fibre is really not known.
+  if (nutrient === 'fibre' && !isComplete(figure)) return undefined
   const portion = scaled(figure, share)
   return spanOfRounded(portion.value, 2 * expandedUncertainty(portion))
 }

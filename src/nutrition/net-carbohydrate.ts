@@ -1,4 +1,4 @@
-import {type Basis, type Figure, type Figures, isComplete, weightedSum} from '../food/figures.ts'
+import {type Basis, type Figure, type Figures, known, weightedSum} from '../food/figures.ts'
 import {exact} from '../units/uncertain.ts'
 
 /**
@@ -9,6 +9,6 @@ import {exact} from '../units/uncertain.ts'
 export function netCarbohydrate({availableCarbohydrate, polyols}: Figures<Basis>): Figure {
   return weightedSum([
     {figure: availableCarbohydrate, weight: exact(1)},
-    ...(isComplete(polyols) ? [{figure: polyols, weight: exact(-1)}] : []),
+    {figure: known(polyols), weight: exact(-1)},
   ])
 }
