@@ -74,7 +74,7 @@ export function cardFront(site: Site, computed: Computed): Part {
   const cautions = cautionText(site, computed)
   const known = facts(site, computed)
   return (
-    <section class="side" aria-label={words.card.front}>
+    <section class="side" aria-label={words.card.front(computed.recipe.title.value)}>
       <h1 class="title">{computed.recipe.title.value}</h1>
       {known.length > 0 ? <p class="facts">{known.join(' · ')}</p> : undefined}
       {computed.recipe.groups.map(({title, lines}) => (
@@ -140,7 +140,7 @@ export function cardBack(site: Site, computed: Computed, path: string): Part {
   const {address} = cookbook.settings
   const keeps = keepingText(recipe.keeps, words)
   return (
-    <section class="side" aria-label={words.card.back}>
+    <section class="side" aria-label={words.card.back(recipe.title.value)}>
       <h2 class="title">{recipe.title.value}</h2>
       {address
         ? qrCode(absoluteHref(address, recipePath(recipe.slug)), words.card.scan)

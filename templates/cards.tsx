@@ -16,7 +16,7 @@ export function cardsPage(site: Site): Page {
     kind: 'card-page',
     main: (
       <>
-        <h1 class="off-card">{words.cards.title}</h1>
+        <p class="off-card summary">{words.cards.title}</p>
         <div class="off-card">{sizeChoice(site)}</div>
         <p class="off-card">
           {words.card.print}{' '}
@@ -46,13 +46,18 @@ export function cardSheetsPage(site: Site): Page {
     stylesheets: [paperStylesheetPath],
     main: (
       <>
-        <h1 class="off-paper">{words.cards.sheets}</h1>
+        <p class="off-paper summary">{words.cards.sheets}</p>
         <p class="off-paper">{words.cards.sheetsIntro(words.card.sizes[cards])}</p>
-        <div class={`strips of-${cards.toLowerCase()} on-${sheet}`}>
+        <section
+          class={`strips of-${cards.toLowerCase()} on-${sheet}`}
+          aria-label={words.cards.sheets}
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be within reach of keys (WCAG 2.1.1)
+          tabIndex={0}
+        >
           {[...site.computed.values()].map((computed) => (
             <div class="strip">{sides(site, computed, cardSheetsPath)}</div>
           ))}
-        </div>
+        </section>
       </>
     ),
   })
@@ -63,7 +68,7 @@ function sides(site: Site, computed: Computed, path: string): ElementContent[] {
     from: path,
     to: path,
     id: recipeId(computed),
-    deeper: 1,
+    deeper: 0,
     places: new Map(),
   })
 }

@@ -1,4 +1,10 @@
-import {cookbookHeadsPath, cookbookPath, paperStylesheetPath} from './addresses.ts'
+import {
+  cardsPath,
+  cookbookHeadsPath,
+  cookbookPath,
+  paperStylesheetPath,
+  relativeHref,
+} from './addresses.ts'
 import {type Book, type BookSection, bookOf, type PageOf, textId} from './book/book.ts'
 import {checked, sources} from './book/checked.tsx'
 import {type Chapter, contents} from './book/contents.tsx'
@@ -34,15 +40,17 @@ export function cookbookPage(site: Site, pageOf: PageOf = notYetPrinted): Page {
     stylesheets: [paperStylesheetPath, cookbookHeadsPath],
     main: (
       <div class={`on-${cookbook.settings.print.paper.toLowerCase()}`}>
-        <p class="off-paper note">{words.book.print}</p>
+        <p class="off-paper note">
+          {words.book.print} <a href={relativeHref(cookbookPath, cardsPath)}>{words.cards.title}</a>
+        </p>
         {cover(site)}
-        <section class="chapter-contents" aria-labelledby="contents">
+        <section class="chapter-contents">
           <h2 id="contents">{words.book.contents}</h2>
           {contents(book, chapters)}
         </section>
         {book.sections.map((section) => sectionPart(book, section))}
         {chapters.map(({id, title, text}) => (
-          <section class={`chapter-${id}`} aria-labelledby={id}>
+          <section class={`chapter-${id}`}>
             <h2 id={id}>{title}</h2>
             {text}
           </section>
@@ -93,7 +101,7 @@ function chaptersOf(book: Book): readonly FullChapter[] {
 /** A section begins above its first recipe. */
 function sectionPart(book: Book, {id, title, recipes}: BookSection): Part {
   return (
-    <section class={`chapter-${id}`} aria-labelledby={id}>
+    <section class={`chapter-${id}`}>
       <h2 id={id}>{title}</h2>
       {recipes.map((computed) => bookRecipe(book, computed))}
     </section>

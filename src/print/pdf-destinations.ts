@@ -3,7 +3,7 @@ export type Destinations = ReadonlyMap<string, number>
 
 /**
  * Reads the named destinations of a PDF as Chromium writes it: objects in the open, names without
- * escapes for ids of letters, digits, points and hyphens. Only ids that a link names are there.
+ * escapes for ids of letters, digits and hyphens. Only ids that a link names are there.
  * PDF 1.7 (ISO 32000-1:2008), 7.7.3.2 (page tree) and 12.3.2.3 (named destinations).
  */
 export function pdfDestinations(pdf: Buffer): Destinations {

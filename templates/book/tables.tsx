@@ -71,31 +71,33 @@ export function allergensTable({site}: Book): Part {
   return (
     <>
       <p>{words.book.allergensIntro}</p>
-      <table class="allergens">
-        <thead>
-          <tr>
-            <th scope="col">{words.index.recipe}</th>
-            {groups.map(({name}) => (
-              <th scope="col">
-                <span>{name}</span>
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({computed, allergens}) => (
+      <div class="frame">
+        <table class="allergens">
+          <thead>
             <tr>
-              <th scope="row">
-                {recipeLink(computed)}
-                {allergens.notStated.size > 0 ? ` ${words.book.notStated}` : ''}
-              </th>
-              {groups.map(({members}) => (
-                <td>{allergenSign(members, allergens, words)}</td>
+              <th scope="col">{words.index.recipe}</th>
+              {groups.map(({name}) => (
+                <th scope="col">
+                  <span>{name}</span>
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {rows.map(({computed, allergens}) => (
+              <tr>
+                <th scope="row">
+                  {recipeLink(computed)}
+                  {allergens.notStated.size > 0 ? ` ${words.book.notStated}` : ''}
+                </th>
+                {groups.map(({members}) => (
+                  <td>{allergenSign(members, allergens, words)}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
       {unstated.map(({computed, allergens}) => (
         <p class="note">
           {`${words.book.notStated} ${computed.recipe.title.value}: ${[...allergens.notStated].sort().join(', ')}.`}

@@ -42,9 +42,9 @@ function renameIds({properties}: Element, place: string): void {
   }
 }
 
-/** The point keeps places apart: no slug and no anchor has one. */
+/** Two hyphens keep place and id apart: no slug has them. */
 function idWithin(place: string, id: string): string {
-  return `${place}.${id}`
+  return `${place}--${id}`
 }
 
 function sinkHeading(element: Element, deeper: number): void {
