@@ -1,13 +1,14 @@
 import type {Cookbook} from '../cookbook/cookbook.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {Alternative, IngredientLine, Recipe} from '../cookbook/recipe.ts'
-import {type Basis, type Figures, figuresOf, weightedSum} from '../food/figures.ts'
-import {exact, quotient, scaled, sum, type Uncertain} from '../units/uncertain.ts'
+import type {Figures} from '../food/figures.ts'
+import {sum} from '../units/uncertain.ts'
 import {computeLine, figuresOfPart} from './compute-line.ts'
 import type {Computed, ComputedAlternative, ComputedLine} from './computed.ts'
-import {finishedBatch, servedFigures} from './finished-batch.ts'
+import {finishedBatch} from './finished-batch.ts'
 import {measureOut} from './measure-out.ts'
 import {resolveIngredient} from './resolve.ts'
+import {servedFigures, sharedOut} from './share-out.ts'
 
 export interface RecipeResult {
   /** Absent when a line could not be looked up or weighed: half a sum would only mislead. */
@@ -38,7 +39,7 @@ export function computeRecipe(
   const usedGrams = sum(counted.map((line) => line.usedGrams))
   const finished = finishedBatch(recipe, {usedGrams, mixedGrams}, cookbook)
   if (finished.problem) problems.push({...finished.problem, file: recipe.path})
-  const batchOf = (adds: readonly Figures<'batch'>[]) => servedFigures(total(adds), finished)
+  const batchOf = (adds: readonly Figures<'batch'>[]) => servedFigures(adds, finished)
   const batch = batchOf(counted.map(({adds}) => adds))
   const withAlternatives = lines.map((line): ComputedLine => {
     const others = counted.filter((other) => other !== line).map(({adds}) => adds)
@@ -53,8 +54,9 @@ export function computeRecipe(
       recipe,
       lines: withAlternatives,
       mixedGrams,
+      servedRatio: finished.servedRatio,
       batch,
-      ...perPortion(recipe, batch, finished.batchGrams),
+      ...sharedOut(batch, recipe.serves?.value, finished.batchGrams),
     },
     problems,
   }
@@ -94,40 +96,17 @@ function alternativeOf(
   const measured = measureOut(choice, ingredient, cookbook.settings.scaleGrams)
   if (!measured.ok) return {problem: {...measured.problem, file: recipe.path}}
   const {grams} = measured.value
-  const batch = batchWith(figuresOfPart(measured.value, grams))
-  const serves = recipe.serves?.value
+  const adds = figuresOfPart(measured.value, grams)
+  const batch = batchWith(adds)
+  const {perServing} = sharedOut(batch, recipe.serves?.value, undefined)
   return {
     value: {
       name: choice.name.value,
       ingredient,
       grams,
+      adds,
       batch,
-      ...(serves !== undefined && {perServing: divided<'serving'>(batch, exact(serves))}),
+      ...(perServing && {perServing}),
     },
   }
-}
-
-function total(adds: readonly Figures<'batch'>[]): Figures<'batch'> {
-  return figuresOf((nutrient) =>
-    weightedSum(adds.map((figures) => ({figure: figures[nutrient], weight: exact(1)}))),
-  )
-}
-
-function perPortion(
-  recipe: Recipe,
-  batch: Figures<'batch'>,
-  batchGrams: Uncertain | undefined,
-): Pick<Computed, 'batchGrams' | 'portionGrams' | 'perServing' | 'per100g'> {
-  const serves = recipe.serves?.value
-  return {
-    ...(serves !== undefined && {perServing: divided<'serving'>(batch, exact(serves))}),
-    ...(batchGrams && {batchGrams, per100g: divided<'100 g'>(batch, scaled(batchGrams, 1 / 100))}),
-    ...(batchGrams && serves !== undefined && {portionGrams: scaled(batchGrams, 1 / serves)}),
-  }
-}
-
-/** The batch's figures shared out. */
-function divided<B extends Basis>(batch: Figures<'batch'>, divisor: Uncertain): Figures<B> {
-  const weight = quotient(exact(1), divisor)
-  return figuresOf((nutrient) => weightedSum([{figure: batch[nutrient], weight}]))
 }

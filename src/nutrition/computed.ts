@@ -33,6 +33,8 @@ export interface ComputedAlternative {
   readonly name: string
   readonly ingredient: Ingredient
   readonly grams: Uncertain
+  /** What it adds to the whole batch. */
+  readonly adds: Figures<'batch'>
   readonly batch: Figures<'batch'>
   readonly perServing?: Figures<'serving'>
 }
@@ -43,6 +45,8 @@ export interface Computed {
   readonly lines: readonly ComputedLine[]
   /** Grams of the counted ingredients that stay in the dish, before water is lost or taken up. */
   readonly mixedGrams: Uncertain
+  /** Share of the dish that is served, 0 to 1: less where something was left in the pot. */
+  readonly servedRatio: Uncertain
   /** Finished batch; unknown (absent) where nobody weighed it. */
   readonly batchGrams?: Uncertain
   /** Finished batch ÷ serves; absent where either is unknown. */

@@ -1,7 +1,6 @@
 import type {Cookbook} from '../cookbook/cookbook.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {Recipe} from '../cookbook/recipe.ts'
-import {type Figures, figuresOf, known, weightedSum} from '../food/figures.ts'
 import {difference, exact, product, quotient, sum, type Uncertain} from '../units/uncertain.ts'
 import {partWeighed, weighed} from './weigh.ts'
 import {yieldFactor} from './yield-factor.ts'
@@ -69,23 +68,4 @@ function finishedWeight(
       note: `There are factors for: ${result.offered.join('; ')}. A weighed \`yield\` is better than any of them.`,
     },
   }
-}
-
-/**
- * The figures of what is served. Where the finished weight is known, what the batch lost or took
- * up against the ingredients is water (Greenfield & Southgate, Food Composition Data, FAO 2003).
- */
-export function servedFigures(
-  mixed: Figures<'batch'>,
-  {mixedGrams, batchGrams, servedRatio}: FinishedBatch,
-): Figures<'batch'> {
-  const one = known(exact(1))
-  return figuresOf((nutrient) =>
-    weightedSum([
-      {figure: mixed[nutrient], weight: servedRatio},
-      ...(nutrient === 'water' && batchGrams
-        ? [{figure: one, weight: difference(batchGrams, product(mixedGrams, servedRatio))}]
-        : []),
-    ]),
-  )
 }

@@ -1,0 +1,142 @@
+import type {Nutrient} from '../food/nutrients.ts'
+import {type Source, standardUncertainty, type Uncertain} from '../units/uncertain.ts'
+import type {Computed} from './computed.ts'
+
+/**
+ * What a page needs to work a recipe's figures out again when a reader chooses: plain data, small.
+ * What one line adds keeps its own uncertainty as one number; only sources that meet elsewhere in
+ * the recipe (one food in two lines, a yield factor) stay apart, so that they still add up before
+ * squaring.
+ */
+export interface PackedRecipe {
+  readonly nutrients: readonly Nutrient[]
+  /** Foods that lack a figure; `missing` counts in it. */
+  readonly foods: readonly string[]
+  readonly serves?: number
+  readonly servedRatio: PackedQuantity
+  readonly batchGrams?: PackedQuantity
+  /** In the recipe's order; a line that never counts has nothing to add. */
+  readonly lines: readonly PackedLine[]
+}
+
+export interface PackedLine {
+  readonly isOptional?: true
+  /** What the line adds, and what each of its alternatives would. */
+  readonly adds: readonly PackedFigures[]
+  /** Grams an optional line makes the finished batch heavier by. */
+  readonly staysGrams?: PackedQuantity
+}
+
+export interface PackedFigures {
+  /** One for each of the recipe's `nutrients`. */
+  readonly figures: readonly PackedQuantity[]
+  /** Places in `foods`, by place in `nutrients`. */
+  readonly missing?: Readonly<Record<string, readonly number[]>>
+}
+
+/** Value, own standard uncertainty, then source and part, source and part; noughts at the end go. */
+export type PackedQuantity = readonly number[]
+
+/** Packs the figures of the given nutrients. */
+export function packedRecipe(computed: Computed, nutrients: readonly Nutrient[]): PackedRecipe {
+  const packing = new Packing(computed, nutrients)
+  const {recipe, batchGrams, servedRatio} = computed
+  const lines = computed.lines.map((line): PackedLine => {
+    if (line.role === 'uncounted') return {adds: []}
+    const adds = [line.adds, ...line.instead.map((choice) => choice.adds)]
+    return {
+      adds: adds.map((figures) => packing.figures((nutrient) => figures[nutrient])),
+      ...(line.role === 'optional' && {
+        isOptional: true,
+        staysGrams: packing.quantity(line.staysGrams),
+      }),
+    }
+  })
+  return {
+    nutrients,
+    ...(recipe.serves && {serves: recipe.serves.value}),
+    servedRatio: packing.quantity(servedRatio),
+    ...(batchGrams && {batchGrams: packing.quantity(batchGrams)}),
+    lines,
+    foods: packing.foods,
+  }
+}
+
+/** Gives the sources that meet more than once their numbers, and the foods theirs. */
+class Packing {
+  readonly #nutrients: readonly Nutrient[]
+  readonly #shared: ReadonlyMap<Source, number>
+  readonly #foods = new Map<string, number>()
+
+  constructor(computed: Computed, nutrients: readonly Nutrient[]) {
+    this.#nutrients = nutrients
+    this.#shared = sharedSources(computed, nutrients)
+  }
+
+  get foods(): readonly string[] {
+    return [...this.#foods.keys()]
+  }
+
+  figures(figureOf: (nutrient: Nutrient) => Computed['batch'][Nutrient]): PackedFigures {
+    const missing: Record<string, readonly number[]> = {}
+    const figures = this.#nutrients.map((nutrient, index) => {
+      const figure = figureOf(nutrient)
+      if (figure.missing.size > 0) {
+        missing[index] = [...figure.missing].map((food) => this.#foodPlace(food))
+      }
+      return this.quantity(figure)
+    })
+    return {figures, ...(Object.keys(missing).length > 0 && {missing})}
+  }
+
+  quantity({value, parts}: Uncertain): PackedQuantity {
+    const own = new Map<Source, number>()
+    const shared: number[] = []
+    for (const [source, part] of parts) {
+      const number = this.#shared.get(source)
+      if (number === undefined) own.set(source, part)
+      else if (part !== 0) shared.push(number, tidy(part))
+    }
+    const packed = [tidy(value), tidy(standardUncertainty({value, parts: own})), ...shared]
+    while (packed.at(-1) === 0) packed.pop()
+    return packed
+  }
+
+  #foodPlace(food: string): number {
+    const place = this.#foods.get(food) ?? this.#foods.size
+    this.#foods.set(food, place)
+    return place
+  }
+}
+
+/**
+ * Sources that stand in more than one of: a line with its alternatives (of which one counts), what
+ * an optional line weighs, the share that is served, the finished weight.
+ */
+function sharedSources(
+  {lines, batchGrams, servedRatio}: Computed,
+  nutrients: readonly Nutrient[],
+): ReadonlyMap<Source, number> {
+  const places: Uncertain[][] = [[servedRatio], batchGrams ? [batchGrams] : []]
+  for (const line of lines) {
+    if (line.role === 'uncounted') continue
+    if (line.role === 'optional') places.push([line.staysGrams])
+    const choices = [line.adds, ...line.instead.map(({adds}) => adds)]
+    places.push(choices.flatMap((figures) => nutrients.map((nutrient) => figures[nutrient])))
+  }
+  const once = new Set<Source>()
+  const shared = new Map<Source, number>()
+  for (const quantities of places) {
+    const here = new Set(quantities.flatMap(({parts}) => [...parts.keys()]))
+    for (const source of here) {
+      if (once.has(source) && !shared.has(source)) shared.set(source, shared.size)
+      once.add(source)
+    }
+  }
+  return shared
+}
+
+/** Five digits are finer than any figure is shown. */
+function tidy(value: number): number {
+  return Number(value.toPrecision(5))
+}
