@@ -73,12 +73,20 @@ function lineOf({food: name, grams: whole, treatment, share, minutes}: Drawn): I
     case 'eaten':
       return line(name, whole, {eaten: {amount: part}})
     case 'fat':
-      return line(name, whole, {pouredOff: {kind: 'weighed', amount: part, what: 'fat'}})
-    case 'liquid':
-      return line(name, whole, {pouredOff: {kind: 'weighed', amount: part, what: 'liquid'}})
+    case 'liquid': {
+      // A share of what the food holds: no more can leave it.
+      const held = heldRatio(name, treatment)
+      const amount = at(grams(whole * share * held))
+      return line(name, whole, {pouredOff: {kind: 'weighed', amount, what: treatment}})
+    }
     case 'simmered':
       return line(name, whole, {simmeredMinutes: at(minutes)})
   }
+}
+
+function heldRatio(name: Drawn['food'], what: 'fat' | 'liquid'): number {
+  const per100g = foods.find((each) => each.name === name)?.per100g
+  return (per100g?.[what === 'fat' ? 'fat' : 'water'].value ?? 0) / 100
 }
 
 function compute(lines: readonly IngredientLine[], more: Partial<Recipe> = {}): Computed {

@@ -21,7 +21,7 @@ const foods = [
   food('milk', {energy: 61, protein: 3.15, fat: 3.27, carbohydrate: 4.78, fibre: 0, sodium: 43}),
   food('wine', {energy: 85, protein: 0.07, carbohydrate: 2.61, alcohol: 10.6}, {increment: 0.1}),
   food('mince', {energy: 254, protein: 17.17, fat: 20, saturated: 7.58, carbohydrate: 0}),
-  food('onion', {energy: 40, protein: 1.1, fat: 0.1, fibre: 1.7}, {refuseRatio: 0.1}),
+  food('avocado', {energy: 160, protein: 2, fat: 14.7, fibre: 6.7}, {refuseRatio: 0.26}),
 ] as const
 
 interface Drawn {

@@ -52,7 +52,7 @@ describe('the ingredients', () => {
           eaten: {amount: at(weight(35)), because: at('weighed before and after')},
         }),
         line('chicken thigh, skinless', weight(500), {
-          pouredOff: {kind: 'weighed', what: 'fat', amount: at(weight(45))},
+          pouredOff: {kind: 'weighed', what: 'fat', amount: at(weight(15))},
         }),
         line('lemon', count(1, 'medium'), {simmeredMinutes: at(90)}),
       ),
@@ -60,7 +60,7 @@ describe('the ingredients', () => {
     ).map(textOf)
     const all = texts.join(' | ')
     expect(all).toContain('35 g of it is eaten (weighed before and after)')
-    expect(all).toContain('45 g of fat poured off')
+    expect(all).toContain('15 g of fat poured off')
     expect(all).toContain('cooks for 1 h 30 min')
   })
 })
