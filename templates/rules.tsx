@@ -1,3 +1,4 @@
+import type {RuleExample} from '../src/check/rule-example.ts'
 import type {RuleText} from '../src/check/rule-texts.ts'
 import {rulesPath} from './addresses.ts'
 import type {Part} from './part.ts'
@@ -20,7 +21,8 @@ export function rulesPage(site: Site): Page {
   })
 }
 
-function ruleSection({id, severity, summary, why, source}: RuleText, words: Site['words']): Part {
+function ruleSection(rule: RuleText, words: Site['words']): Part {
+  const {id, severity, summary, why, source, example} = rule
   return (
     <section aria-labelledby={id} class="rule">
       <h2 id={id}>{id}</h2>
@@ -31,6 +33,32 @@ function ruleSection({id, severity, summary, why, source}: RuleText, words: Site
       {source === undefined ? undefined : (
         <p class="note">{`${words.rulesPage.source}: ${source}`}</p>
       )}
+      {example === undefined ? undefined : exampleParts(example, words)}
     </section>
+  )
+}
+
+/** A slip, what is told of it, and the same files without it. */
+function exampleParts({files, reason}: RuleExample, words: Site['words']): Part {
+  const {example, fails, passes} = words.rulesPage
+  const listings = (side: 'fails' | 'passes') =>
+    files
+      .filter((file) => file[side] !== '')
+      .map((file) => (
+        <figure>
+          <figcaption>{file.path}</figcaption>
+          <pre>
+            <code>{file[side]}</code>
+          </pre>
+        </figure>
+      ))
+  return (
+    <details>
+      <summary>{example}</summary>
+      <p>{`${fails}: ${reason}`}</p>
+      {listings('fails')}
+      <p>{passes}</p>
+      {listings('passes')}
+    </details>
   )
 }

@@ -11,11 +11,9 @@ import type {Paint} from '../src/report/paint.ts'
 import {summary} from '../src/report/summary.ts'
 import {findingsText} from '../src/report/summary-text.ts'
 import {textMessages} from '../src/report/text-report.ts'
+import {fixtureDay} from './fixture-day.ts'
 
 const fixtures = fileURLToPath(new URL('fixtures', import.meta.url))
-
-/** The day on which labels of the fixtures are looked at. */
-const today = '2026-11-01'
 
 const plain = (text: string): string => text
 const paint: Paint = {bold: plain, dim: plain, red: plain, yellow: plain, cyan: plain}
@@ -30,7 +28,7 @@ const cases = readdirSync(path.join(fixtures, 'rules'), {withFileTypes: true})
   )
 
 async function reportOn(folder: string): Promise<string> {
-  const examined = examine(await readFolder(folder), {today})
+  const examined = examine(await readFolder(folder), {today: fixtureDay})
   const messages = examined.problems.map((problem) => message(problem, (file) => file))
   return `${[...textMessages(messages, paint)].join('')}${findingsText(summary(examined))}\n`
 }

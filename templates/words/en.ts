@@ -236,6 +236,9 @@ export const en = {
     title: 'Rules',
     intro: 'What is checked before a page is published.',
     source: 'Source',
+    example: 'Example',
+    fails: 'This is told',
+    passes: 'And this passes:',
   },
 
   card: {

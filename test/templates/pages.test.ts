@@ -152,6 +152,19 @@ test('the page of rules has an anchor for each', () => {
   expect(textOf(tree)).toContain('A stated figure follows from the ingredients. stops the build')
 })
 
+test('a rule shows what it finds and what it lets pass', () => {
+  const example = {
+    files: [{path: 'recipes/dish.md', fails: 'protein: 9 g', passes: 'protein: 5 g'}],
+    reason: 'Stated protein `9 g`, expected `5 g`',
+  }
+  const [first, ...others] = site.rules
+  const rules = first ? [{...first, example}, ...others] : []
+  const [shown] = elements(rulesPage({...site, rules}).tree, ({tagName}) => tagName === 'details')
+  expect(shown && textOf(shown)).toBe(
+    'ExampleThis is told: Stated protein `9 g`, expected `5 g`recipes/dish.mdprotein: 9 gAnd this passes:recipes/dish.mdprotein: 5 g',
+  )
+})
+
 describe('a card', () => {
   const {tree} = cardPage(site, computedOf(site, 'barley-pot'))
   const sides = byClass(tree, 'side').map(textOf)

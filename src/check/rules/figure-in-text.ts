@@ -4,7 +4,7 @@ import {placeInPassage} from '../../cookbook/passage-place.ts'
 import type {Located} from '../../cookbook/problem.ts'
 import {type FigureMention, figuresIn} from '../../cookbook/prose/figures.ts'
 import type {Recipe, StatedBasis, StatedFigure} from '../../cookbook/recipe.ts'
-import {nutrientName, nutrientUnit, type PublishedNutrient} from '../../food/nutrients.ts'
+import {nutrientUnit, type PublishedNutrient} from '../../food/nutrients.ts'
 import type {Computed} from '../../nutrition/computed.ts'
 import {formatUncertain} from '../../units/format-figure.ts'
 import type {Rule} from '../rule.ts'
@@ -21,11 +21,10 @@ export const figureInText: Rule = {
       const judged = contradicted(mention, place, computed, cookbook.settings)
       if (!judged) continue
       const {stated, computed: against, basis} = judged
-      const name = nutrientName[mention.nutrient]
       const right = asFineAs(stated, against.value)
       yield {
         place,
-        reason: `Text says \`${mention.text}\` of ${name}, expected \`${formatUncertain(against, nutrientUnit[mention.nutrient])}\` per ${basis} from the ingredients`,
+        reason: `Text says \`${mention.text}\`, expected \`${formatUncertain(against, nutrientUnit[mention.nutrient])}\` per ${basis} from the ingredients`,
         actual: mention.text,
         expected: [right],
         note: 'Write the computed figure, or say what else the sentence is about.',
