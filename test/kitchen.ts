@@ -131,6 +131,7 @@ export function foodIndex(foods: readonly Food[]): FoodIndex {
     lookUp: (name) => foods.find((each) => each.name === name || each.id === name),
     nearest: () => [],
     isRefused: () => false,
+    all: () => foods,
   }
 }
 

@@ -2,6 +2,7 @@ import {Argument, Command, Option} from 'commander'
 import {type CheckFormat, checkFormats} from '../report/check-formats.ts'
 import {addBaking} from './add-baking.ts'
 import {addCompare} from './add-compare.ts'
+import {addFoods} from './add-foods.ts'
 import {addPrint} from './add-print.ts'
 import type {ExitCode} from './exit-codes.ts'
 import type {SharedOptions} from './shared-options.ts'
@@ -28,6 +29,7 @@ export function program(end: (code: ExitCode) => void): Command {
   addCheck(root, end)
   addExplain(root, end)
   addCompare(root, end)
+  addFoods(root, end)
   addNew(root, end)
   addPrint(root, end)
   addBaking(root, end)

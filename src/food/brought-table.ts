@@ -10,6 +10,8 @@ export interface BroughtTable {
   readonly size: number
   /** @param id as the table has it, case aside */
   food(id: string): Food | undefined
+  /** Every food that can be named, in the table's order. */
+  foods(): Iterable<Food>
 }
 
 /** One row, cell by cell; undefined where the table has no such column. */

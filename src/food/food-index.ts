@@ -16,6 +16,8 @@ export interface FoodIndex {
   isRefused(name: string): boolean
   /** The writer's own foods, in name order. */
   readonly own: readonly Food[]
+  /** Every food that can be named: the writer's own, then those of the tables. */
+  all(): Iterable<Food>
 }
 
 /** What foods.yaml gives. */
@@ -57,5 +59,9 @@ export function foodIndex(own: OwnFoods, published: PublishedFoods): FoodIndex {
       return distinct.slice(0, most)
     },
     own: own.foods.toSorted((left, right) => (nameKey(left.name) < nameKey(right.name) ? -1 : 1)),
+    *all() {
+      yield* own.foods
+      yield* published.foods()
+    },
   }
 }

@@ -107,15 +107,20 @@ function moreFaults(text: string, count: number): TableFault {
 
 function openedTable({name, text, columns, rows}: Opened): BroughtTable {
   const foods = new Map<number, Food>()
+  const onceAt = (start: number): Food => {
+    const food = foods.get(start) ?? foodAt(start)
+    foods.set(start, food)
+    return food
+  }
   return {
     name,
     size: rows.size,
     food(id) {
       const start = rows.get(nameKey(id))
-      if (start === undefined) return undefined
-      const food = foods.get(start) ?? foodAt(start)
-      foods.set(start, food)
-      return food
+      return start === undefined ? undefined : onceAt(start)
+    },
+    *foods() {
+      for (const start of rows.values()) yield onceAt(start)
     },
   }
 

@@ -10,6 +10,8 @@ export interface PublishedFoods {
   lookUp(name: string): Food | undefined
   /** Names and other names of the core table. */
   readonly names: readonly string[]
+  /** Every food, those of the core table first. */
+  foods(): Iterable<Food>
 }
 
 /**
@@ -26,6 +28,10 @@ export function publishedFoods(brought: Iterable<BroughtTable>, rules: LabelRule
       const slash = name.indexOf('/')
       const table = tables.get(nameKey(name.slice(0, Math.max(0, slash))))
       return table?.food(name.slice(slash + 1)) ?? core.lookUp(name)
+    },
+    *foods() {
+      yield* core.foods()
+      for (const table of tables.values()) yield* table.foods()
     },
   }
 }

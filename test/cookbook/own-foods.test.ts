@@ -19,6 +19,7 @@ const flour = food(
 const published: PublishedFoods = {
   names: ['white wheat flour', 'wholemeal flour'],
   lookUp: (name) => (name === 'usda/20081' || name === 'white wheat flour' ? flour : undefined),
+  foods: () => [flour],
 }
 
 function read(text: string) {

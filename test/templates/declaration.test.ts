@@ -127,6 +127,7 @@ describe('for the baker', () => {
           lookUp: (name) => [flour, milk].find((one) => one.name === name),
           nearest: () => [],
           isRefused: () => false,
+          all: () => [flour, milk],
           own: [],
         },
       },

@@ -360,6 +360,7 @@ export const cookbook: Cookbook = {
     lookUp: (name) => foods.find((one) => one.name === name),
     nearest: () => [],
     isRefused: () => false,
+    all: () => foods,
     own: foods.filter(({provenance}) => provenance.kind === 'label'),
   },
   recipes: new Map([pot, stock, classic].map((one) => [one.slug, one])),

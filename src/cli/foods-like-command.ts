@@ -1,0 +1,60 @@
+import type {Examined} from '../build.ts'
+import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
+import type {Figures} from '../food/figures.ts'
+import type {Aisle, Food} from '../food/food.ts'
+import {nearestFoods} from '../food/nearest-foods.ts'
+import {nearFoodTable} from '../report/food-text.ts'
+import {examinedFolder} from './examined-folder.ts'
+import {type ExitCode, exitCodes} from './exit-codes.ts'
+import {namedFood} from './named-food.ts'
+import {print} from './output.ts'
+
+interface LikeOptions {
+  readonly content: string
+  readonly most: number
+  /** Only foods of this aisle. */
+  readonly aisle?: Aisle
+}
+
+/** What others are compared with: a food, or a recipe's finished dish. */
+interface Wanted {
+  readonly name: string
+  readonly per100g: Figures<'100 g'>
+  readonly food?: Food
+}
+
+/** Prints the foods whose macros are nearest to those of a food or a recipe. */
+export async function foodsLikeCommand(
+  name: string,
+  {content, most, aisle}: LikeOptions,
+): Promise<ExitCode> {
+  const {examined} = await examinedFolder(content)
+  const {foods, settings} = examined.cookbook
+  const wanted = wantedCalled(name, examined)
+  const others = [...foods.all()].filter(
+    (food) => food.id !== wanted.food?.id && (aisle === undefined || food.aisle === aisle),
+  )
+  const near = nearestFoods(wanted.per100g, others, most)
+  if (near.length === 0) {
+    throw new EnvironmentFailure(
+      `Nothing can be compared with ${name}`,
+      'Its protein, fat and carbohydrate must be known, and those of some food in the aisle',
+    )
+  }
+  print(nearFoodTable(wanted, near, settings.carbohydrate))
+  return exitCodes.fine
+}
+
+function wantedCalled(name: string, {cookbook, computed}: Examined): Wanted {
+  const recipe = cookbook.recipes.get(name)
+  if (!recipe) {
+    const food = namedFood(name, cookbook.foods)
+    return {name: food.name, per100g: food.per100g, food}
+  }
+  const per100g = computed.get(name)?.per100g
+  if (per100g) return {name: recipe.title.value, per100g}
+  throw new EnvironmentFailure(
+    `The figures of ${name} per 100 g are not known`,
+    'Weigh the finished batch and write it after `yield`; scalepan check says what else is wrong',
+  )
+}

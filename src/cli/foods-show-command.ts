@@ -1,0 +1,26 @@
+import {usesOfFood} from '../nutrition/uses-of-food.ts'
+import {foodText} from '../report/food-text.ts'
+import {paintFor} from './colour.ts'
+import {examinedFolder} from './examined-folder.ts'
+import {type ExitCode, exitCodes} from './exit-codes.ts'
+import {namedFood} from './named-food.ts'
+import {print} from './output.ts'
+import type {SharedOptions} from './shared-options.ts'
+
+interface ShowOptions extends SharedOptions {
+  readonly content: string
+}
+
+/** Prints everything known of one food. */
+export async function foodsShowCommand(
+  name: string,
+  {content, color}: ShowOptions,
+): Promise<ExitCode> {
+  const {examined} = await examinedFolder(content)
+  const {foods, settings} = examined.cookbook
+  const food = namedFood(name, foods)
+  const uses = usesOfFood(food, examined.computed.values())
+  const shown = {food, uses, carbohydrate: settings.carbohydrate}
+  for (const text of foodText(shown, paintFor('stdout', color))) print(text)
+  return exitCodes.fine
+}

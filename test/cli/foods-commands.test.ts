@@ -1,0 +1,107 @@
+import {describe, expect, test} from 'vitest'
+import {temporaryFolder} from '../temporary-folder.ts'
+import {bundledCommand} from './command.ts'
+
+const {run} = bundledCommand()
+
+const files = {
+  'content/cookbook.yaml': 'title: Boathouse kitchen\nrules: us\n',
+  'content/foods.yaml': `# Read at the shelf.
+plain curd:
+  label: { per: 100 g, energy: 62 kcal, protein: 11 g, fat: 0.2 g, carbohydrate: 4 g, read: 2026-10-03 }
+  contains: [milk]
+`,
+  'content/tables/river.tsv':
+    'id\tname\tenergy_kcal\tprotein_g\tfat_g\tcarbohydrate_g\nR1\tReed millet\t360\t11.0\t4.0\t70.0\n',
+  'content/recipes/dressing.md': `---
+title: Curd dressing
+yield: 200 g
+ingredients:
+  plain curd: 190 g
+  lemon juice: 10 g
+---
+
+Stir.
+`,
+  'content/recipes/bowl.md': `---
+title: Barley bowl
+serves: 2
+ingredients:
+  pearl barley: 120 g
+  dressing: { amount: 100 g, recipe: dressing }
+---
+
+Cook the barley and stir in the dressing.
+`,
+}
+
+function foods(...args: readonly string[]) {
+  return run(['foods', ...args], {cwd: temporaryFolder(files)})
+}
+
+describe('foods find', () => {
+  test('shows figures per 100 g and id, slips allowed', () => {
+    const {code, stdout} = foods('find', 'zuchini', '--most', '1')
+    expect(code).toBe(0)
+    // USDA SR28 (2015), 11477: 17 kcal, 1.21 g protein, 0.32 g fat, 3.11 g carbohydrate.
+    expect(stdout.split('\n')[1]).toMatch(/^courgette +usda\/11477 +17 kcal +1.2 g +0.3 g +3.1 g$/)
+  })
+
+  test('finds labels and rows of brought tables', () => {
+    expect(foods('find', 'curd').stdout).toContain('own/plain curd')
+    expect(foods('find', 'reed', 'milet').stdout).toContain('river/R1')
+  })
+
+  test('says where nothing is like it, and refuses a number of none', () => {
+    expect(foods('find', 'xylophone')).toMatchObject({code: 0, stdout: ''})
+    expect(foods('find', 'curd', '--most', '0').code).toBe(2)
+  })
+})
+
+describe('foods show', () => {
+  test('shows a label with its allergens, source and the recipes it is in', () => {
+    const {code, stdout} = foods('show', 'plain curd')
+    expect(code).toBe(0)
+    // A US panel prints 62 kcal to the last written digit: ± 2 × 1/√12 = 0.6, shown as whole kcal.
+    expect(stdout).toMatch(/energy +62 ± 1 kcal/)
+    expect(stdout).toContain('unknown: saturated')
+    expect(stdout).toContain('Source: label in foods.yaml, line 3')
+    expect(stdout).toContain('Allergens: milk')
+    expect(stdout).toContain('Curd dressing (dressing)\n')
+    expect(stdout).toContain('Barley bowl (bowl), through Curd dressing\n')
+  })
+
+  test('shows measures and an id, and says nobody spoke of allergens', () => {
+    expect(foods('show', 'pearl barley').stdout).toContain('Measures: cup 200 g')
+    expect(foods('show', 'river/R1').stdout).toContain('nobody has said')
+  })
+
+  test('a miss suggests, and ends as a call that could not run', () => {
+    const {code, stderr} = foods('show', 'perl barley')
+    expect(code).toBe(2)
+    expect(stderr).toContain('Did you mean pearl barley')
+  })
+})
+
+describe('foods like', () => {
+  test('puts the nearest foods below a food, itself left out', () => {
+    const {code, stdout} = foods('like', 'plain curd', '--most', '3')
+    expect(code).toBe(0)
+    const [, wanted = '', ...near] = stdout.trimEnd().split('\n')
+    expect(wanted).toMatch(/^plain curd {2,}62 kcal/)
+    expect(near).toHaveLength(3)
+    expect(near.join('\n')).not.toContain('plain curd')
+  })
+
+  test('compares the finished dish of a recipe within an aisle', () => {
+    const {stdout} = foods('like', 'dressing', '--aisle', 'dairy', '--most', '2')
+    expect(stdout).toMatch(/^Curd dressing/m)
+    expect(stdout).toMatch(/yoghurt/)
+  })
+
+  test('asks for the weight of a dish that was not weighed', () => {
+    const {code, stderr} = foods('like', 'bowl')
+    expect(code).toBe(2)
+    expect(stderr).toContain('Weigh the finished batch')
+  })
+})
