@@ -9,7 +9,7 @@ import {ruleTexts} from '../check/rule-texts.ts'
 import {diskReason, EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {findChromium} from '../print/find-chromium.ts'
 import {printDocument} from '../print/print-document.ts'
-import {stableDates} from '../print/stable-dates.ts'
+import {reproducible} from '../print/reproducible.ts'
 import {countText} from '../report/count-text.ts'
 import {textMessages} from '../report/text-report.ts'
 import {readAssets} from '../site/read-assets.ts'
@@ -63,7 +63,7 @@ export async function printCommand(what: Printable, options: PrintOptions): Prom
     {executable, hasSandbox: options.sandbox},
   )
   const date = sourceDate()
-  await save(out, date === undefined ? pdf : stableDates(pdf, date))
+  await save(out, date === undefined ? pdf : reproducible(pdf, date))
   print(`${out}\n`)
   return exitCodes.fine
 }
