@@ -1,3 +1,4 @@
+import {alluloseKcalPerGram} from '../food/method-factors.ts'
 import {
   energyBy,
   energyOfMacros,
@@ -36,19 +37,43 @@ export function energyGap(energy: Span, macros: MacroSpans, slack: number): Ener
     byMethod,
     ...(fitting && {fits: fitting.method}),
     gapPercent: energy.value > 0 ? (100 * Math.abs(gapKcal)) / energy.value : 0,
-    wouldExplain: wouldExplain(gapKcal),
+    wouldExplain: wouldExplain(gapKcal, macros.carbohydrate),
   }
 }
 
 /**
- * Grams of one component that would close the gap alone. What a gram is worth against the 4 kcal
- * of general carbohydrate: fibre and polyols less, alcohol (which the macros leave out) 7 more.
+ * What is within the carbohydrate and gives less than its 4 kcal/g, with what a gram of it is worth
+ * against those.
  */
-function wouldExplain(gapKcal: number): readonly string[] {
-  const grams = (kcalEach: number): string => `${roundedText(Math.abs(gapKcal) / kcalEach, 1)} g`
-  return gapKcal < 0
-    ? [
-        `The stated energy is lower: ${grams(4)} of insoluble fibre (0 kcal/g), ${grams(2)} of other fibre (2 kcal/g) or ${grams(1.6)} of polyols (2.4 kcal/g) within the carbohydrate would explain it.`,
-      ]
-    : [`The stated energy is higher: ${grams(7)} of alcohol (7 kcal/g) would explain it.`]
+const lighter: readonly (readonly [kcalLess: number, name: string])[] = [
+  [4, 'insoluble fibre or erythritol (0 kcal/g)'],
+  [4 - alluloseKcalPerGram, `allulose (${alluloseKcalPerGram} kcal/g)`],
+  [2, 'other fibre (2 kcal/g)'],
+  [1.6, 'polyols (2.4 kcal/g)'],
+]
+
+/**
+ * Grams of one component that would close the gap alone, and are not more than the carbohydrate
+ * they are part of. Alcohol, which the macros leave out, adds 7 kcal/g.
+ */
+function wouldExplain(gapKcal: number, carbohydrate: Span): readonly string[] {
+  const grams = (kcalEach: number): number => Math.abs(gapKcal) / kcalEach
+  if (gapKcal >= 0) {
+    return [
+      `The stated energy is higher: ${gramsText(grams(7))} of alcohol (7 kcal/g) would explain it.`,
+    ]
+  }
+  const names = lighter
+    .filter(([kcalLess]) => grams(kcalLess) <= carbohydrate.high)
+    .map(([kcalLess, name]) => `${gramsText(grams(kcalLess))} of ${name}`)
+  const choice = [names.slice(0, -1).join(', '), ...names.slice(-1)].filter(Boolean).join(' or ')
+  return [
+    choice === ''
+      ? 'The stated energy is lower than all of the carbohydrate would explain, whatever it is made of.'
+      : `The stated energy is lower: ${choice} within the carbohydrate would explain it.`,
+  ]
+}
+
+function gramsText(grams: number): string {
+  return `${roundedText(grams, 1)} g`
 }

@@ -77,6 +77,7 @@ const labelFields = mapping('a mapping with `per` and the figures of the packet'
     textOrMapping(printed('polyols'), polyolsByKind),
     'Polyols (sugar alcohols), as one figure or by kind',
   ),
+  allulose: optional(printed('carbohydrate'), 'Allulose, part of the carbohydrate'),
   rules: optional(choice(labelRules), 'Whose rules the panel follows'),
   read: optional(
     parsedText('a day such as `2026-10-03`', parseDay, ['2026-10-03']),
@@ -118,7 +119,7 @@ export const labelReader: Reader<WrittenLabel> = {
 }
 
 function writtenLabel(values: LabelValues): WrittenLabel['label'] {
-  const {per, polyols: written, rules: _, read, state, ...figures} = values
+  const {per, polyols: written, allulose, rules: _, read, state, ...figures} = values
   const lines = new Map<LabelLine, Printed>()
   for (const figure of Object.values(figures)) {
     if (figure) lines.set(figure.value.line, placed(figure))
@@ -133,6 +134,7 @@ function writtenLabel(values: LabelValues): WrittenLabel['label'] {
     printed: lines,
     printedPolyols:
       polyolsWritten && !isOneFigure(polyolsWritten) ? byKind(polyolsWritten) : new Map(),
+    ...(allulose && {printedAllulose: placed(allulose)}),
     state: state?.value ?? 'as sold',
     ...(read && {readOn: {day: read.value, place: read.place}}),
   }

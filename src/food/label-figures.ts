@@ -2,7 +2,7 @@ import type {Span} from '../units/span.ts'
 import {rectangular, scaled, sum, type Uncertain} from '../units/uncertain.ts'
 import {withoutFibre} from './carbohydrate.ts'
 import {type Figure, type Figures, figuresOf, isComplete, known, unknown} from './figures.ts'
-import {type Label, type LabelLine, polyolsPer100g, printedSpan} from './label.ts'
+import {allulosePer100g, type Label, type LabelLine, polyolsPer100g, printedSpan} from './label.ts'
 import {methodEnergy} from './method-energy.ts'
 import {
   kilojoulesPerKilocalorie,
@@ -30,6 +30,7 @@ export function labelFigures(label: Label, name: string): Figures<'100 g'> {
     sodium,
     salt: isComplete(sodium) ? known(scaled(sodium, saltGramsPerSodiumMilligram)) : sodium,
   }
+  const alluloseGrams = allulosePer100g(label)
   const figure = (nutrient: Nutrient): Figure => {
     switch (nutrient) {
       case 'availableCarbohydrate':
@@ -38,7 +39,11 @@ export function labelFigures(label: Label, name: string): Figures<'100 g'> {
       case 'energyDigestible':
       case 'energyEu':
       case 'energyEuKilojoules':
-        return methodEnergy(nutrient, {figure, polyolGrams: polyolsPer100g(label)})
+        return methodEnergy(nutrient, {
+          figure,
+          polyolGrams: polyolsPer100g(label),
+          ...(alluloseGrams !== undefined && {alluloseGrams}),
+        })
       default:
         return special[nutrient] ?? printed(nutrient)
     }

@@ -33,6 +33,8 @@ export interface Label {
   readonly printed: ReadonlyMap<LabelLine, Printed>
   /** Polyols by kind; then `printed` has no line for them. */
   readonly printedPolyols: ReadonlyMap<Polyol, Printed>
+  /** Within the carbohydrate. */
+  readonly printedAllulose?: Printed
   /** The day the writer read the packet, `2026-10-03`. */
   readonly readOn?: {readonly day: string; readonly place: Position}
   readonly state: 'as sold' | 'as prepared'
@@ -67,4 +69,10 @@ export function polyolsPer100g(label: Label): ReadonlyMap<Polyol, number> {
       [kind, (printedSpan('polyols', printed, label.rules).value * 100) / label.perGrams] as const,
   )
   return new Map(kinds)
+}
+
+/** Grams of allulose in 100 g, where the panel says. */
+export function allulosePer100g({printedAllulose, rules, perGrams}: Label): number | undefined {
+  if (printedAllulose === undefined) return undefined
+  return (printedSpan('carbohydrate', printedAllulose, rules).value * 100) / perGrams
 }

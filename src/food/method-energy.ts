@@ -1,8 +1,8 @@
 import type {Span} from '../units/span.ts'
 import {difference, exact, rectangular, type Source, type Uncertain} from '../units/uncertain.ts'
-import {type Figure, isComplete, type Term, weightedSum} from './figures.ts'
+import {type Figure, isComplete, known, type Term, weightedSum} from './figures.ts'
 import type {LabelRules} from './label-rules.ts'
-import {methodFactors} from './method-factors.ts'
+import {alluloseKcalPerGram, methodFactors} from './method-factors.ts'
 import type {MethodEnergy, Nutrient} from './nutrients.ts'
 import {type Polyol, polyolKcalPerGram} from './polyols.ts'
 
@@ -11,6 +11,8 @@ export interface EnergyParts {
   figure(nutrient: Nutrient): Figure
   /** Grams per 100 g by kind, where the kinds are known. */
   readonly polyolGrams?: ReadonlyMap<Polyol, number>
+  /** Grams per 100 g, where a packet says; within the carbohydrate. */
+  readonly alluloseGrams?: number
 }
 
 // One source each, not one a food: what is unknown about fibre or polyols is the same everywhere.
@@ -34,6 +36,7 @@ export function methodEnergy(method: MethodEnergy, parts: EnergyParts): Figure {
     },
     ...(fibre ? [{figure: figure('fibre'), weight: within(fibre, fibreSource)}] : []),
     ...polyolTerms(method, parts),
+    ...alluloseTerms(method, parts),
     ...whereKnown(figure('alcohol'), exact(ethanol)),
   ])
 }
@@ -50,6 +53,13 @@ function polyolTerms(method: MethodEnergy, {figure, polyolGrams}: EnergyParts): 
       ? within(polyols, polyolSource)
       : exact(method === 'energyEuKilojoules' ? (ofKind / euPolyolKcal) * polyols.value : ofKind)
   return whereKnown(figure('polyols'), difference(own, exact(carbohydrate)))
+}
+
+/** Allulose is within the carbohydrate, as polyols are. */
+function alluloseTerms(method: MethodEnergy, {alluloseGrams}: EnergyParts): readonly Term[] {
+  if (method !== 'energyDigestible' || alluloseGrams === undefined) return []
+  const {carbohydrate} = methodFactors[method]
+  return [{figure: known(exact(alluloseGrams)), weight: exact(alluloseKcalPerGram - carbohydrate)}]
 }
 
 const euPolyolKcal = methodFactors.energyEu.polyols?.value ?? 0

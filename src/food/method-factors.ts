@@ -53,6 +53,13 @@ export const methodFactors: Readonly<Record<MethodEnergy, MethodFactors>> = {
   },
 }
 
+/**
+ * Allulose, kcal/g, where fibre and polyols have factors of their own: FDA guidance of October 2020
+ * (85 FR 66217, seen in summaries), which keeps it in total carbohydrate and out of sugars. EU law
+ * has no factor for it.
+ */
+export const alluloseKcalPerGram = 0.4
+
 /** The method in a writer's words, with its source. */
 export const methodName: Readonly<Record<MethodEnergy, string>> = {
   energyGeneral: 'general factors 4-4-9, 21 CFR 101.9(c)(1)(i)(B)',

@@ -1,4 +1,4 @@
-import {methodFactors} from '../food/method-factors.ts'
+import {alluloseKcalPerGram, methodFactors} from '../food/method-factors.ts'
 import {type MethodEnergy, methodEnergies} from '../food/nutrients.ts'
 import {type Span, spanProduct, spanSum, spanTimes} from '../units/span.ts'
 
@@ -11,6 +11,8 @@ export interface MacroSpans {
   readonly carbohydrateIs: 'total' | 'available'
   readonly fibre?: Span
   readonly polyols?: Span
+  /** Within the carbohydrate; only a packet says it. */
+  readonly allulose?: Span
   readonly alcohol?: Span
 }
 
@@ -33,13 +35,15 @@ export function energyBy(method: MethodEnergy, macros: MacroSpans): Span {
   const {fibre = none, polyols = none, alcohol = none} = macros
   const counted = factors.fibre ? withoutFibre(macros, fibre) : withFibre(macros, fibre)
   const own = factors.polyols ? polyols : none
-  const rest = notNegative(spanSum([counted, spanTimes(own, -1)]))
+  const allulose = method === 'energyDigestible' ? (macros.allulose ?? none) : none
+  const rest = notNegative(spanSum([counted, spanTimes(own, -1), spanTimes(allulose, -1)]))
   return spanSum([
     spanTimes(macros.protein, factors.protein),
     spanTimes(macros.fat, factors.fat),
     spanTimes(rest, factors.carbohydrate),
     spanProduct(fibre, factors.fibre ?? none),
     spanProduct(own, factors.polyols ?? none),
+    spanTimes(allulose, alluloseKcalPerGram),
     spanTimes(alcohol, factors.ethanol),
   ])
 }

@@ -14,7 +14,12 @@ function printed(value: number): Printed {
   return {value, isLessThan: false, increment, text: String(value), place: nowhere}
 }
 
-function packet(rules: LabelRules, perGrams: number, lines: Lines): Food {
+function packet(
+  rules: LabelRules,
+  perGrams: number,
+  lines: Lines,
+  more: Partial<Label> = {},
+): Food {
   const label: Label = {
     perGrams,
     perText: `${perGrams} g`,
@@ -24,6 +29,7 @@ function packet(rules: LabelRules, perGrams: number, lines: Lines): Food {
     ),
     printedPolyols: new Map(),
     state: 'as sold',
+    ...more,
   }
   return food(
     'packet',
@@ -82,6 +88,13 @@ describe('label-sanity', () => {
       'Energy `560` of `packet`, expected about `629 kcal` from its macros by general factors 4-4-9, 21 CFR 101.9(c)(1)(i)(B), 12.3 % apart',
     ])
   })
+
+  // FDA guidance of October 2020: allulose 0.4 kcal/g, within total carbohydrate. 13 × 4 + 60 × 0.4 = 76.
+  test('takes allulose for what it is where the packet says how much there is', () => {
+    const syrup: Lines = {energy: 76, protein: 0, fat: 0, carbohydrate: 73}
+    expect(found(labelSanity, packet('us', 100, syrup))).toHaveLength(1)
+    expect(found(labelSanity, packet('us', 100, syrup, {printedAllulose: printed(60)}))).toEqual([])
+  })
 })
 
 describe('label-serving', () => {
@@ -98,5 +111,6 @@ describe('label-serving', () => {
 
   test('is content with a panel per 100 g', () => {
     expect(found(labelServing, packet('eu', 100, {energy: 62}))).toEqual([])
+    expect(found(labelServing, packet('us', 100, {energy: 10}))).toEqual([])
   })
 })

@@ -153,3 +153,12 @@ test('Whatever is printed lies within its own interval', () => {
     }),
   )
 })
+
+// FDA guidance of October 2020: 0.4 kcal/g, in total carbohydrate. By hand for 15 g: 2 × 4 + 9 × 0.4.
+test('Allulose gives a tenth of the energy of the carbohydrate it is counted in', () => {
+  const lines = {energy: '10 kcal', protein: '0 g', fat: '0 g', carbohydrate: '11 g', fibre: '0 g'}
+  const syrup = {...panel(15, 'us', lines), printedAllulose: printed('carbohydrate', '9 g')}
+  const figures = labelFigures(syrup, 'syrup')
+  expect(figures.energyDigestible.value).toBeCloseTo((11.6 * 100) / 15, 9)
+  expect(figures.energyGeneral.value).toBeCloseTo((44 * 100) / 15, 9)
+})

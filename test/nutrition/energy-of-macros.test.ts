@@ -71,10 +71,21 @@ describe('a printed energy beside its macros', () => {
     expect(gap.general.value).toBe(629)
     expect(gap.gapPercent).toBeCloseTo(2.28, 2)
     expect(gap.wouldExplain).toEqual([
-      'The stated energy is lower: 3.5 g of insoluble fibre (0 kcal/g), 7.0 g of other fibre (2 kcal/g) or 8.8 g of polyols (2.4 kcal/g) within the carbohydrate would explain it.',
+      'The stated energy is lower: 3.5 g of insoluble fibre or erythritol (0 kcal/g), 3.9 g of allulose (0.4 kcal/g), 7.0 g of other fibre (2 kcal/g) or 8.8 g of polyols (2.4 kcal/g) within the carbohydrate would explain it.',
     ])
     // Rounding alone could be 4×0.5 + 9×0.5 + 4×0.5 + 0.5 = 9 kcal, and the gap is 14.
     expect(gap.fits).toBeUndefined()
+  })
+
+  test('is not explained by more than there is carbohydrate', () => {
+    const lean = {...panel, carbohydrate: gramsTo1(5)}
+    // 361 kcal by general factors: 16 less are 4.0 g of what gives none, 10.0 g of polyols.
+    const {wouldExplain} = energyGap(spanOfRounded(345, 1), lean, 0)
+    expect(wouldExplain[0]).toContain('4.0 g of insoluble fibre')
+    expect(wouldExplain[0]).not.toContain('polyols')
+    expect(energyGap(spanOfRounded(200, 1), lean, 0).wouldExplain).toEqual([
+      'The stated energy is lower than all of the carbohydrate would explain, whatever it is made of.',
+    ])
   })
 
   test('is explained by fibre where there is enough of it', () => {

@@ -117,6 +117,9 @@ function macroSpans(label: Label): MacroSpans | undefined {
     carbohydrateIs: label.rules === 'us' ? 'total' : 'available',
     ...(fibre && {fibre}),
     ...(polyols && {polyols}),
+    ...(label.printedAllulose && {
+      allulose: printedSpan('carbohydrate', label.printedAllulose, label.rules),
+    }),
     ...(alcohol && {alcohol}),
   }
 }

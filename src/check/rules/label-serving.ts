@@ -8,6 +8,9 @@ import type {CookbookRule} from '../rule.ts'
  */
 const poorRatio = 0.06
 
+/** A serving of 100 g or more is no tiny one: nothing finer could be asked for. */
+const leastLargeGrams = 100
+
 export const labelServing: CookbookRule = {
   id: 'label-serving',
   severity: 'note',
@@ -18,6 +21,8 @@ export const labelServing: CookbookRule = {
     for (const {name, label, provenance} of cookbook.foods.own) {
       const printed = label?.printed.get('energy')
       if (!label || !printed || provenance.kind !== 'label') continue
+      // 5 kcal of a large serving are little in any recipe, however much they are of themselves.
+      if (label.perGrams >= leastLargeGrams) continue
       const {value, low, high} = printedSpan('energy', printed, label.rules)
       const ratio = Math.max(high - value, value - low) / value
       if (!(ratio > poorRatio)) continue
