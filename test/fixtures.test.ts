@@ -5,6 +5,7 @@ import path from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {expect, test} from 'vitest'
 import {examine} from '../src/build.ts'
+import {cookbookRules, recipeRules} from '../src/check/rules.ts'
 import {readFolder} from '../src/cookbook/read-folder.ts'
 import {message} from '../src/report/message.ts'
 import type {Paint} from '../src/report/paint.ts'
@@ -26,6 +27,7 @@ const cases = readdirSync(path.join(fixtures, 'rules'), {withFileTypes: true})
       (name) => `rules/${rule.name}/${name}`,
     ),
   )
+  .concat('one-of-each')
 
 async function reportOn(folder: string): Promise<string> {
   const examined = examine(await readFolder(folder), {today: fixtureDay})
@@ -36,4 +38,13 @@ async function reportOn(folder: string): Promise<string> {
 test.each(cases)('%s', async (name) => {
   const folder = path.join(fixtures, name)
   await expect(await reportOn(folder)).toMatchFileSnapshot(path.join(folder, 'messages.txt'))
+})
+
+test('the cookbook with one fault of each kind has one finding of every rule that checks', async () => {
+  const folder = path.join(fixtures, 'one-of-each')
+  const {problems} = examine(await readFolder(folder), {today: fixtureDay})
+  const found = problems.map(({ruleId}) => ruleId).toSorted()
+  expect(found).toEqual([...recipeRules, ...cookbookRules].map(({id}) => id).toSorted())
+  const byFile = problems.filter(({file}) => file.startsWith('recipes/'))
+  expect(byFile.map(({file}) => file)).toEqual(byFile.map(({ruleId}) => `recipes/${ruleId}.md`))
 })
