@@ -38,6 +38,16 @@ function printed(name: string, args: readonly string[], sizes: string): string {
   return path.join(here, out)
 }
 
+/** Links that lead to neither the document nor the web. */
+function localLinks({pages}: ReadPdf): readonly string[] {
+  return pages.flatMap(({links}) => links.filter((link) => !/^https?:/u.test(link)))
+}
+
+/** Every word of the file, in the order of the alphabet. */
+function words({pages}: ReadPdf): readonly string[] {
+  return pages.flatMap(({lines}) => lines.flatMap((line) => line.split(' '))).sort()
+}
+
 /** Points: ISO 216 sizes and 8.5 × 11 in, of 72 pt, as a browser rounds them to its pixels. */
 const papers = [
   {paper: 'A4', size: [595, 842]},
@@ -127,8 +137,7 @@ describe.each(papers)('the cookbook on $paper', ({paper, size}) => {
   })
 
   test('links to nothing on the machine that printed it', () => {
-    const links = pdf.pages.flatMap((page) => page.links)
-    expect(links.filter((link) => !/^https?:/u.test(link))).toEqual([])
+    expect(localLinks(pdf)).toEqual([])
   })
 
   test('carries its fonts', () => {
@@ -152,6 +161,10 @@ test('a list has what the plan needs', async () => {
   const text = pdf.pages.flatMap(({lines}) => lines).join(' ')
   expect(text).toContain('Sunday batch cooking')
   expect(text).toContain('pearl barley')
+  expect(pdf.pages.flatMap(({links}) => links)).toContain(
+    'https://boathouse.example/recipes/squash-soup/',
+  )
+  expect(localLinks(pdf)).toEqual([])
   for (const {size} of pdf.pages) expect(size).toEqual([612, 792])
 })
 
@@ -164,26 +177,33 @@ const cards = [
 
 describe.each(cards)('cards of $cards', ({cards, size, sheet}) => {
   const sizes = `{ paper: A4, cards: ${cards} }`
-  const lastSteps = ['reheat to 74 °C (165 °F) all through', 'Sharpen with the lime juice']
+  let pdf: ReadPdf
 
-  test('are each on their size, with all that the recipes say', async () => {
-    const pdf = await readPdf(printed(`cards-${cards}`, ['cards'], sizes))
+  beforeAll(async () => {
+    pdf = await readPdf(printed(`cards-${cards}`, ['cards'], sizes))
+  })
+
+  test('are each on their size, front and back of every recipe', () => {
+    // 26 recipes.
     expect(pdf.pages.length).toBeGreaterThanOrEqual(52)
     for (const page of pdf.pages) expect(page.size).toEqual(size)
     const titles = pdf.pages.map(({lines}) => lines[0])
-    expect(titles.filter((title) => title === 'Barley pot with lemon chicken')).toHaveLength(2)
-    const text = pdf.pages.flatMap(({lines}) => lines).join(' ')
-    for (const words of lastSteps) expect(text).toContain(words)
+    for (const title of ['Barley pot with lemon chicken', 'Banana loaf', 'White bean base']) {
+      expect(titles.filter((one) => one === title)).toHaveLength(2)
+    }
+    expect(localLinks(pdf)).toEqual([])
   })
 
-  test('stand on sheets with nothing lost', async () => {
-    const pdf = await readPdf(printed(`sheets-${cards}`, ['cards', '--sheets'], sizes))
-    for (const page of pdf.pages) expect(page.size).toEqual(sheet)
+  test('say all of a method', () => {
     const text = pdf.pages.flatMap(({lines}) => lines).join(' ')
-    expect(text.match(/Barley pot with lemon chicken/gu)?.length).toBeGreaterThanOrEqual(1)
-    for (const title of ['Banana loaf', 'White bean base', 'Warm spice paste']) {
-      expect(text).toContain(title)
-    }
+    expect(text).toContain('Brown the mince')
+    expect(text).toContain('Reheat to 74 °C (165 °F) all through')
+  })
+
+  test('stand on sheets with not a word lost', async () => {
+    const sheets = await readPdf(printed(`sheets-${cards}`, ['cards', '--sheets'], sizes))
+    for (const page of sheets.pages) expect(page.size).toEqual(sheet)
+    expect(words(sheets)).toEqual(words(pdf))
   })
 })
 
