@@ -47,7 +47,9 @@ function lineOrGroup(kitchen: Kitchen): Reader<Written> {
   )
   return {
     expected: line.expected,
-    schema: {anyOf: [line.schema, group.schema]},
+    schema: {
+      anyOf: [line.schema, {...group.schema, propertyNames: {not: {enum: [...conditionKeys]}}}],
+    },
     read: (node, reading) => (isGroup(node) ? group : line).read(node, reading),
   }
 }

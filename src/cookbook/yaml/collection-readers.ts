@@ -73,6 +73,7 @@ export function mapping<F extends Fields>(expected: string, fields: F): Reader<V
       ),
       required: needed,
       additionalProperties: false,
+      ...(needed.length === 0 && {minProperties: 1}),
     },
     read(node, reading) {
       if (node.kind !== 'mapping') return refuse(node, expected, reading)
@@ -154,7 +155,7 @@ export function openMapping<T>(
 ): Reader<readonly OpenEntry<T>[]> {
   return {
     expected,
-    schema: {type: 'object', additionalProperties: reader.schema},
+    schema: {type: 'object', additionalProperties: reader.schema, minProperties: 1},
     read(node, reading) {
       if (node.kind !== 'mapping' || isEmpty(node)) return refuse(node, expected, reading)
       const entries: OpenEntry<T>[] = []

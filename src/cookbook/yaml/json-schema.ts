@@ -11,6 +11,8 @@ export interface JsonSchema {
   readonly properties?: Readonly<Record<string, JsonSchema>>
   readonly required?: readonly string[]
   readonly additionalProperties?: JsonSchema | false
+  readonly minProperties?: number
+  readonly propertyNames?: {readonly not: {readonly enum: readonly string[]}}
   readonly items?: JsonSchema
   readonly anyOf?: readonly JsonSchema[]
 }

@@ -7,7 +7,8 @@ import {type Reader, refuse, refuseText} from './reader.ts'
 /** Any text. */
 export const text: Reader<string> = {
   expected: 'a text',
-  schema: {type: ['string', 'number']},
+  // As other YAML parsers see it: `title: 1989` is a number to them, and `title: true` no text.
+  schema: {type: ['string', 'number', 'boolean']},
   read(node, reading) {
     if (node.kind !== 'text' || node.text === '') return refuse(node, text.expected, reading)
     return {value: node.text, place: node.place}
