@@ -1,4 +1,5 @@
 import {Argument, type Command, InvalidArgumentError, Option} from 'commander'
+import {parseDay} from '../cookbook/calendar-date.ts'
 import {type Aisle, aisles} from '../food/food.ts'
 import type {ExitCode} from './exit-codes.ts'
 
@@ -7,6 +8,7 @@ Examples:
   scalepan foods find zuchini                          names like it, figures and id
   scalepan foods show "pearl barley"                   all that is known of it
   scalepan foods like tomato-relish --aisle condiments what could be bought in its place
+  scalepan foods audit                                 labels and rows to read again
 `
 
 /** The commands about foods: the built-in table, the cookbook's own, and tables it brings. */
@@ -19,6 +21,7 @@ export function addFoods(root: Command, end: (code: ExitCode) => void): void {
   addFind(foods, end)
   addShow(foods, end)
   addLike(foods, end)
+  addAudit(foods, end)
 }
 
 const contentOption = ['--content <dir>', 'folder of the cookbook', 'content'] as const
@@ -67,6 +70,21 @@ function addLike(foods: Command, end: (code: ExitCode) => void): void {
     })
 }
 
+function addAudit(foods: Command, end: (code: ExitCode) => void): void {
+  foods
+    .command('audit')
+    .summary('labels and table rows that want another look')
+    .description(
+      'Looks at every label, and every table row in use: figures that do not fit each other, age,\nenergy unlike that of the nearest foods. What it finds may be right and odd: it ends with 0.',
+    )
+    .option(...contentOption)
+    .option('--today <day>', 'count the age of labels to this day', day)
+    .action(async (options: {content: string; today?: string}, command: Command) => {
+      const {foodsAuditCommand} = await import('./foods-audit-command.ts')
+      end(await foodsAuditCommand({...options, color: isColoured(command)}))
+    })
+}
+
 function isColoured(command: Command): boolean {
   return command.optsWithGlobals().color !== false
 }
@@ -75,4 +93,10 @@ function count(text: string): number {
   const value = /^[1-9]\d{0,4}$/.test(text) ? Number(text) : Number.NaN
   if (Number.isFinite(value)) return value
   throw new InvalidArgumentError('Expected a whole number from 1 up.')
+}
+
+function day(text: string): string {
+  const written = parseDay(text)
+  if (written.ok) return written.value
+  throw new InvalidArgumentError(`Expected ${written.expected}.`)
 }

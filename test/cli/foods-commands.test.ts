@@ -105,3 +105,17 @@ describe('foods like', () => {
     expect(stderr).toContain('Weigh the finished batch')
   })
 })
+
+describe('foods audit', () => {
+  test('prints what is odd, and counts what it looked at; odd is not wrong', () => {
+    const aged = foods('audit', '--today', '2027-10-04')
+    expect(aged.code).toBe(0)
+    expect(aged.stdout).toContain('content/foods.yaml:3:')
+    expect(aged.stdout).toContain('was read on `2026-10-03`')
+    expect(aged.stderr).toBe('1 label and 2 table rows in use: 1 finding\n')
+  })
+
+  test('a day is a day of the calendar', () => {
+    expect(foods('audit', '--today', '2026-02-30').code).toBe(2)
+  })
+})

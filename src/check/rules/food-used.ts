@@ -26,7 +26,7 @@ export const foodUsed: CookbookRule = {
 }
 
 /** Every food a recipe names: in its lines, their alternatives, its losses and its comparison. */
-function foodsOf({recipe, lines}: Computed, {foods}: Cookbook): readonly Food[] {
+export function foodsOf({recipe, lines}: Computed, {foods}: Cookbook): readonly Food[] {
   const ingredients = lines.flatMap((line) => [line, ...line.instead])
   const inLines = ingredients.flatMap(({ingredient}) =>
     ingredient.kind === 'food' ? [ingredient.food] : [],

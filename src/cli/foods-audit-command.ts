@@ -1,0 +1,28 @@
+import {auditFoods} from '../check/audit/audit-foods.ts'
+import {auditSummary, auditText} from '../report/audit-text.ts'
+import {paintFor} from './colour.ts'
+import {examinedFolder} from './examined-folder.ts'
+import {type ExitCode, exitCodes} from './exit-codes.ts'
+import {print, tell} from './output.ts'
+import type {SharedOptions} from './shared-options.ts'
+import {today} from './today.ts'
+
+interface AuditOptions extends SharedOptions {
+  readonly content: string
+  /** `2026-11-25`; the day of the call where it is absent. */
+  readonly today?: string
+}
+
+/** Prints what looks odd about the labels of a cookbook and the table rows it uses. */
+export async function foodsAuditCommand({content, ...options}: AuditOptions): Promise<ExitCode> {
+  const {read, examined, filePath} = await examinedFolder(content)
+  const audit = auditFoods({
+    cookbook: examined.cookbook,
+    all: examined.computed,
+    texts: read.sources.texts,
+    today: options.today ?? today(),
+  })
+  for (const text of auditText(audit, filePath, paintFor('stdout', options.color))) print(text)
+  tell(auditSummary(audit))
+  return exitCodes.fine
+}
