@@ -8,8 +8,8 @@ import type {Page} from '../../templates/site.ts'
 import type {Settings} from '../cookbook/cookbook.ts'
 import {htmlText} from '../site/html.ts'
 import type {SiteFile} from '../site/site-file.ts'
-import {type Launch, openDevtools} from './devtools-pipe.ts'
 import {forPaper} from './for-paper.ts'
+import {type Launch, openChromium} from './open-chromium.ts'
 import {type PaperInches, printFile} from './print-file.ts'
 import {settlePages} from './settle-pages.ts'
 
@@ -38,12 +38,12 @@ export async function printDocument(
   const folder = await mkdtemp(path.join(tmpdir(), 'scalepan-pages-'))
   try {
     for (const file of files) await writeBelow(folder, file)
-    const browser = await openDevtools(launch)
+    const browser = await openChromium(launch)
     try {
       return await settlePages(async (pageOf) => {
         const {path: name, tree} = forPaper(page(pageOf), settings.address)
         const file = await writeBelow(folder, {path: name, content: htmlText(tree)})
-        return printFile(browser, file, papers[settings.print.paper])
+        return printFile(browser.devtools, file, papers[settings.print.paper])
       })
     } finally {
       await browser.close()

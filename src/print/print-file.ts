@@ -2,7 +2,7 @@
 
 import {pathToFileURL} from 'node:url'
 import {fieldOf} from '../site/json-file.ts'
-import type {Devtools} from './devtools-pipe.ts'
+import type {DevtoolsConversation, Parameters} from './devtools-conversation.ts'
 
 /** Width and height, in. */
 export type PaperInches = readonly [width: number, height: number]
@@ -15,18 +15,20 @@ const chunkBytes = 1 << 20
  * @param paper for a page whose style sheets name no size
  */
 export async function printFile(
-  {send, once}: Devtools,
+  devtools: DevtoolsConversation,
   file: string,
   paper: PaperInches,
 ): Promise<Buffer> {
-  const targetId = textField(await send('Target.createTarget', {url: 'about:blank'}), 'targetId')
-  const attached = await send('Target.attachToTarget', {targetId, flatten: true})
+  const targetId = textField(
+    await devtools.send('Target.createTarget', {url: 'about:blank'}),
+    'targetId',
+  )
+  const attached = await devtools.send('Target.attachToTarget', {targetId, flatten: true})
   const sessionId = textField(attached, 'sessionId')
-  const tell = (method: string, params?: Readonly<Record<string, unknown>>) =>
-    send(method, params, sessionId)
+  const tell = (method: string, params?: Parameters) => devtools.send(method, params, sessionId)
   await tell('Page.enable')
   await tell('Emulation.setScriptExecutionDisabled', {value: true})
-  const loaded = once('Page.loadEventFired', sessionId)
+  const loaded = devtools.once('Page.loadEventFired', sessionId)
   const opened = await tell('Page.navigate', {url: pathToFileURL(file).href})
   const failure = fieldOf(opened, 'errorText')
   if (failure !== undefined) throw new Error(`Chromium cannot open ${file}: ${String(failure)}`)
@@ -50,7 +52,7 @@ export async function printFile(
     isAll = fieldOf(read, 'eof') === true
   }
   await tell('IO.close', {handle})
-  await send('Target.closeTarget', {targetId})
+  await devtools.send('Target.closeTarget', {targetId})
   return Buffer.concat(parts)
 }
 
