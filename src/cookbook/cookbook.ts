@@ -43,7 +43,12 @@ export interface Settings {
   readonly checks: readonly Located<string>[]
   /** Days after which a label wants reading again; absent: labels do not age. */
   readonly labelDays?: number
-  readonly print: {readonly paper: 'A4' | 'Letter' | 'A5'; readonly cards: 'A6' | '6x4' | '5x3'}
+  readonly print: {
+    readonly paper: 'A4' | 'Letter' | 'A5'
+    readonly cards: 'A6' | '6x4' | '5x3'
+    /** Tags that make the sections of the printed cookbook, in their order. */
+    readonly sections?: readonly string[]
+  }
 }
 
 export type NutrientTolerance =

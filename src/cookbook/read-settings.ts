@@ -55,6 +55,10 @@ function settingsOf(values: SettingsValues): Settings {
     severities: new Map(severities.map(({key, value}) => [key.value, value.value])),
     checks: severities.map(({key}) => key),
     ...(values['label age'] && {labelDays: values['label age'].value}),
-    print: {paper: print?.paper?.value ?? 'A4', cards: print?.cards?.value ?? 'A6'},
+    print: {
+      paper: print?.paper?.value ?? 'A4',
+      cards: print?.cards?.value ?? 'A6',
+      ...(print?.sections && {sections: print.sections.value.map(({value}) => value)}),
+    },
   }
 }

@@ -9,7 +9,7 @@ import {cupSystems} from '../units/units.ts'
 import {type NutrientTolerance, toleranceNames} from './cookbook.ts'
 import {energyMethods} from './energy-method.ts'
 import {nutrientFields} from './nutrient-fields.ts'
-import {mapping, openMapping, optional, type Values} from './yaml/collection-readers.ts'
+import {list, mapping, openMapping, optional, type Values} from './yaml/collection-readers.ts'
 import type {Reader} from './yaml/reader.ts'
 import {choice, flag, parsedText, text} from './yaml/text-readers.ts'
 
@@ -123,8 +123,12 @@ const fields = {
     mapping('sizes such as `{ paper: A4, cards: A6 }`', {
       paper: optional(choice(['A4', 'Letter', 'A5']), 'Paper of the printed cookbook'),
       cards: optional(choice(['A6', '6x4', '5x3']), 'Size of the cards; 6x4 and 5x3 in inches'),
+      sections: optional(
+        list('a list such as `[breakfast, soup]`', text),
+        'Tags that make the sections of the cookbook, in this order; other sections follow',
+      ),
     }),
-    'Sizes of what is printed',
+    'Sizes of what is printed, and the order of the cookbook',
   ),
 }
 

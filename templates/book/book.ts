@@ -49,36 +49,33 @@ function slug({recipe}: Computed): string {
 }
 
 /**
- * The sections: one for each tag that some recipe names first, in the order of the alphabet; what
- * is made for other recipes comes last.
+ * The sections. A dish stands in the first of the cookbook's sections whose tag it has, else in one
+ * named after its first tag; those follow in the order of the alphabet. What is made for other
+ * recipes comes last.
  */
-function sectionsOf({computed, words}: Site): readonly BookSection[] {
-  const recipes = [...computed.values()]
-  const titles = new Set(recipes.filter(isDish).map(sectionTitle(words.book.untagged)))
-  const dishes = [...titles].sort().map((title) => ({
-    title,
-    recipes: recipes.filter(
-      (one) => isDish(one) && sectionTitle(words.book.untagged)(one) === title,
-    ),
-  }))
-  const components = {
-    title: words.index.components,
-    recipes: recipes.filter((one) => !isDish(one)),
+function sectionsOf({computed, cookbook, words}: Site): readonly BookSection[] {
+  const named = cookbook.settings.print.sections ?? []
+  const dishes = new Map<string, Computed[]>(named.map((tag) => [tag, []]))
+  const components: Computed[] = []
+  for (const one of computed.values()) {
+    const {serves, tags} = one.recipe
+    const own = tags.map(({value}) => value)
+    const tag = named.find((name) => own.includes(name)) ?? own[0] ?? words.book.untagged
+    if (serves === undefined) components.push(one)
+    else dishes.set(tag, [...(dishes.get(tag) ?? []), one])
   }
-  return [...dishes, components]
-    .filter((section) => section.recipes.length > 0)
+  const others = [...dishes.keys()].filter((tag) => !named.includes(tag)).sort()
+  return [
+    ...[...named, ...others].map((tag) => ({
+      title: capitalised(tag),
+      recipes: dishes.get(tag) ?? [],
+    })),
+    {title: words.index.components, recipes: components},
+  ]
+    .filter(({recipes}) => recipes.length > 0)
     .map((section, index) => ({...section, id: `section-${index + 1}`}))
 }
 
-function isDish({recipe}: Computed): boolean {
-  return recipe.serves !== undefined
-}
-
-function sectionTitle(untagged: string): (computed: Computed) => string {
-  return ({recipe}) => {
-    const [tag] = recipe.tags
-    return tag === undefined
-      ? untagged
-      : `${tag.value.slice(0, 1).toUpperCase()}${tag.value.slice(1)}`
-  }
+function capitalised(text: string): string {
+  return `${text.slice(0, 1).toUpperCase()}${text.slice(1)}`
 }

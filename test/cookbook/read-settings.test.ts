@@ -44,7 +44,7 @@ tolerances: { protein: 10 %, energy: 20 kcal, added sugars: 500 mg }
 cups: imperial
 checks: { missing-stated: off, stated-energy: warning }
 label age: 3 months
-print: { paper: Letter, cards: 6x4 }`)
+print: { paper: Letter, cards: 6x4, sections: [soup, bowl] }`)
   expect(problems).toEqual([])
   expect(settings).toMatchObject({
     title: 'The training table',
@@ -70,7 +70,7 @@ print: { paper: Letter, cards: 6x4 }`)
     ]),
     checks: [{value: 'missing-stated'}, {value: 'stated-energy'}],
     labelDays: 90,
-    print: {paper: 'Letter', cards: '6x4'},
+    print: {paper: 'Letter', cards: '6x4', sections: ['soup', 'bowl']},
   })
 })
 

@@ -60,6 +60,19 @@ describe('the cookbook as one document', () => {
   })
 })
 
+test('sections stand in the order the cookbook names, then in that of the alphabet', () => {
+  const dish = (slug: string, ...tags: string[]) =>
+    recipe(slug, {title: at(slug), serves: at(2), tags: tags.map((tag) => at(tag))})
+  const recipes = [dish('broth', 'hot', 'soup'), dish('cake', 'sweet'), dish('apple', 'fruit')]
+  const site = sampleSite(
+    {print: {paper: 'A4', cards: 'A6', sections: ['soup', 'sweet', 'nothing']}},
+    {recipes: new Map(recipes.map((one) => [one.slug, one]))},
+  )
+  const sections = headedParts(site).map(({title}) => title)
+  expect(sections.slice(1, 4)).toEqual(['Soup', 'Sweet', 'Fruit'])
+  expect(sections).not.toContain('Nothing')
+})
+
 describe('running heads', () => {
   test('have a page for each part, on the paper of the cookbook', () => {
     const css = runningHeads(sampleSite({print: {paper: 'A5', cards: 'A6'}}), [
