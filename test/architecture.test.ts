@@ -21,6 +21,8 @@ const flow = [
   'src/print',
   'src/build.ts',
   'src/report',
+  'src/preview',
+  'src/fit',
   'src/cli',
   'src/index.ts',
 ]

@@ -3,6 +3,7 @@ import {type CheckFormat, checkFormats} from '../report/check-formats.ts'
 import {addBaking} from './add-baking.ts'
 import {addCompare} from './add-compare.ts'
 import {addFoods} from './add-foods.ts'
+import {addPreview} from './add-preview.ts'
 import {addPrint} from './add-print.ts'
 import type {ExitCode} from './exit-codes.ts'
 import type {SharedOptions} from './shared-options.ts'
@@ -26,6 +27,7 @@ export function program(end: (code: ExitCode) => void): Command {
     .exitOverride()
     .addHelpText('after', examples(rootExamples) + exitCodeHelp)
   addBuild(root, end)
+  addPreview(root, end)
   addCheck(root, end)
   addExplain(root, end)
   addCompare(root, end)

@@ -7,13 +7,14 @@ import type {SiteFile} from './site-file.ts'
 /** What `npm run compile:assets` makes and pages load. */
 const assetNames = ['site.css', 'paper.css', 'recipe-table.js', 'shopping-list.js'] as const
 
-/** Reads the compiled stylesheet and scripts of this package. */
+/** Reads the compiled stylesheet and scripts that pages load. */
 export async function readAssets(): Promise<readonly SiteFile[]> {
-  const require = createRequire(import.meta.url)
   return Promise.all(
-    assetNames.map(async (name) => ({
-      path: `assets/${name}`,
-      content: await readFile(require.resolve(`#assets/${name}`), 'utf8'),
-    })),
+    assetNames.map(async (name) => ({path: `assets/${name}`, content: await readAsset(name)})),
   )
+}
+
+/** Reads one compiled file of this package by its name: `site.css`. */
+export async function readAsset(name: string): Promise<string> {
+  return readFile(createRequire(import.meta.url).resolve(`#assets/${name}`), 'utf8')
 }

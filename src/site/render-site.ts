@@ -40,10 +40,16 @@ export interface SiteInput {
   readonly assets: readonly SiteFile[]
 }
 
-/** Every file of the site, in path order. Pure: the same cookbook gives the same bytes. */
-export function renderSite(input: SiteInput): readonly SiteFile[] {
+/**
+ * Every file of the site, in path order. Pure: the same cookbook gives the same bytes.
+ * @param onPage changes a page before it becomes text
+ */
+export function renderSite(
+  input: SiteInput,
+  onPage: (page: Page) => Page = (page) => page,
+): readonly SiteFile[] {
   const site = siteOf(input)
-  const tree = pages(site)
+  const tree = pages(site).map(onPage)
   const {address} = input.cookbook.settings
   const paths = tree.map(({path}) => path)
   const files: readonly SiteFile[] = [
