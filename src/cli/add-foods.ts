@@ -8,6 +8,7 @@ Examples:
   scalepan foods find zuchini                          names like it, figures and id
   scalepan foods show "pearl barley"                   all that is known of it
   scalepan foods like tomato-relish --aisle condiments what could be bought in its place
+  scalepan foods label                                 copies a packet, question by question
   scalepan foods audit                                 labels and rows to read again
 `
 
@@ -21,6 +22,7 @@ export function addFoods(root: Command, end: (code: ExitCode) => void): void {
   addFind(foods, end)
   addShow(foods, end)
   addLike(foods, end)
+  addLabel(foods, end)
   addAudit(foods, end)
 }
 
@@ -68,6 +70,77 @@ function addLike(foods: Command, end: (code: ExitCode) => void): void {
       const {foodsLikeCommand} = await import('./foods-like-command.ts')
       end(await foodsLikeCommand(name, options))
     })
+}
+
+const labelHelp = `
+Examples:
+  scalepan foods label                                 asks line by line
+  scalepan foods label "plain curd" "per: 100 g" "energy: 62 kcal" "protein: 11 g" \\
+    "fat: 0.2 g" "carbohydrate: 4 g" --contains milk --weight "450 g" --price 2.39 --aisle dairy
+`
+
+interface WrittenBeside {
+  readonly content: string
+  readonly anyway?: boolean
+  readonly contains?: string
+  readonly mayContain?: string
+  readonly madeFrom?: string
+  readonly weight?: string
+  readonly price?: string
+  readonly aisle?: Aisle
+}
+
+function addLabel(foods: Command, end: (code: ExitCode) => void): void {
+  foods
+    .command('label')
+    .summary('copy a packet into foods.yaml')
+    .description(
+      'Puts the panel of a packet behind the foods of foods.yaml, once it passes the checks of\nlabels. Lines are written as in foods.yaml; without any, they are asked for.',
+    )
+    .addArgument(new Argument('[name]', 'as recipes will call it'))
+    .addArgument(new Argument('[lines...]', 'lines of the panel, such as "fat: 0.2 g"'))
+    .option(...contentOption)
+    .option('--contains <allergens>', 'allergens in it, such as "milk, egg", or none')
+    .option('--may-contain <allergens>', 'allergens the packet warns of as traces')
+    .option('--made-from <origins>', 'what it is made from, such as dairy')
+    .option('--weight <weight>', 'what is in one pack, such as "450 g"')
+    .option('--price <number>', 'price of one pack')
+    .addOption(new Option('--aisle <aisle>', 'where in the shop it stands').choices(aisles))
+    .option('--anyway', 'write it though its figures look odd: the packet says so')
+    .addHelpText('after', labelHelp)
+    .action(
+      async (
+        name: string | undefined,
+        lines: readonly string[],
+        options: WrittenBeside,
+        command: Command,
+      ) => {
+        const {foodsLabelCommand} = await import('./foods-label-command.ts')
+        const {content, anyway = false} = options
+        const color = isColoured(command)
+        end(await foodsLabelCommand(name, lines, {content, anyway, color, beside: beside(options)}))
+      },
+    )
+}
+
+function beside({contains, mayContain, madeFrom, weight, price, aisle}: WrittenBeside) {
+  const sold = Object.entries({weight, price, aisle}).flatMap(([key, value]) =>
+    value === undefined ? [] : [[key, value] as const],
+  )
+  return {
+    ...(contains !== undefined && {contains: listed(contains)}),
+    ...(mayContain !== undefined && {mayContain: listed(mayContain)}),
+    ...(madeFrom !== undefined && {madeFrom: listed(madeFrom)}),
+    sold: new Map(sold),
+  }
+}
+
+/** The words of `milk, egg`; `none` is an empty list, which says that there are none. */
+function listed(text: string): readonly string[] {
+  return text
+    .split(',')
+    .map((word) => word.trim())
+    .filter((word) => word !== '' && word !== 'none')
 }
 
 function addAudit(foods: Command, end: (code: ExitCode) => void): void {

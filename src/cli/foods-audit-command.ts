@@ -1,5 +1,5 @@
 import {auditFoods} from '../check/audit/audit-foods.ts'
-import {auditSummary, auditText} from '../report/audit-text.ts'
+import {auditSummary, findingsText} from '../report/audit-text.ts'
 import {paintFor} from './colour.ts'
 import {examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
@@ -22,7 +22,8 @@ export async function foodsAuditCommand({content, ...options}: AuditOptions): Pr
     texts: read.sources.texts,
     today: options.today ?? today(),
   })
-  for (const text of auditText(audit, filePath, paintFor('stdout', options.color))) print(text)
+  const paint = paintFor('stdout', options.color)
+  for (const text of findingsText(audit.findings, filePath, paint)) print(text)
   tell(auditSummary(audit))
   return exitCodes.fine
 }

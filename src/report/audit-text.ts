@@ -1,11 +1,15 @@
-import type {Audit} from '../check/audit/audit-foods.ts'
+import type {Audit, AuditFinding} from '../check/audit/audit-foods.ts'
 import {countText} from './count-text.ts'
 import type {FilePath} from './file-path.ts'
 import type {Paint} from './paint.ts'
 import {printable} from './printable.ts'
 
 /** What an audit found, a block each, where it stands first. */
-export function* auditText({findings}: Audit, filePath: FilePath, paint: Paint): Iterable<string> {
+export function* findingsText(
+  findings: readonly AuditFinding[],
+  filePath: FilePath,
+  paint: Paint,
+): Iterable<string> {
   for (const {reason, note, file, place} of findings) {
     const {line, column} = place?.start ?? {line: 1, column: 1}
     const at =

@@ -1,3 +1,5 @@
+import {readFileSync} from 'node:fs'
+import path from 'node:path'
 import {describe, expect, test} from 'vitest'
 import {temporaryFolder} from '../temporary-folder.ts'
 import {bundledCommand} from './command.ts'
@@ -117,5 +119,69 @@ describe('foods audit', () => {
 
   test('a day is a day of the calendar', () => {
     expect(foods('audit', '--today', '2026-02-30').code).toBe(2)
+  })
+})
+
+describe('foods label', () => {
+  const panel = ['per: 100 g', 'energy: 42 kcal', 'protein: 3.4 g', 'fat: 1 g', 'carbohydrate: 5 g']
+
+  function label(...args: readonly string[]) {
+    const folder = temporaryFolder(files)
+    const ended = run(['foods', 'label', ...args], {
+      cwd: folder,
+      env: {SOURCE_DATE_EPOCH: '1790000000'},
+    })
+    return {...ended, folder, text: readFileSync(path.join(folder, 'content/foods.yaml'), 'utf8')}
+  }
+
+  test('writes a packet behind what is there, and the cookbook can name it', () => {
+    const {code, text, folder} = label(
+      'thin milk',
+      ...panel,
+      '--contains',
+      'milk',
+      '--aisle',
+      'dairy',
+    )
+    expect(code).toBe(0)
+    expect(text.startsWith(files['content/foods.yaml'])).toBe(true)
+    // 1790000000 s after 1970 is 21 September 2026.
+    expect(text).toContain('    read: 2026-09-21\n  sold: { aisle: dairy }\n  contains: [milk]\n')
+    expect(run(['foods', 'show', 'thin milk'], {cwd: folder}).stdout).toMatch(/energy +42 /)
+  })
+
+  test('does not write figures that do not fit each other, unless the packet says so', () => {
+    const odd = panel.map((line) => line.replace('42 kcal', '420 kcal'))
+    const refused = label('thin milk', ...odd)
+    expect(refused.code).toBe(1)
+    expect(refused.text).toBe(files['content/foods.yaml'])
+    expect(refused.stderr).toContain('from its macros')
+    expect(label('thin milk', ...odd, '--anyway').text).toContain('energy: 420 kcal')
+  })
+
+  test.each([
+    ['a key no panel has', ['curds', 'per: 100 g', 'calories: 42'], 'Unknown key `calories`'],
+    ['an unknown allergen', ['curds', ...panel, '--contains', 'lactose'], 'lactose'],
+    ['a name that is taken', ['Plain curd', ...panel], 'is taken'],
+  ])('does not write %s, even if asked to', (_, args, told) => {
+    const {code, text, stderr} = label(...args, '--anyway')
+    expect(code).toBe(1)
+    expect(text).toBe(files['content/foods.yaml'])
+    expect(stderr).toContain(told)
+  })
+
+  test('makes the file where there is none, and asks nothing of a pipe', () => {
+    const {'content/foods.yaml': _, ...others} = files
+    const folder = temporaryFolder(others)
+    expect(run(['foods', 'label', 'thin milk', ...panel], {cwd: folder}).code).toBe(0)
+    expect(readFileSync(path.join(folder, 'content/foods.yaml'), 'utf8')).toMatch(/^thin milk:\n/)
+    expect(run(['foods', 'label'], {cwd: folder}).stderr).toContain('no terminal')
+  })
+
+  test('does not write behind a file that is a flow mapping', () => {
+    const folder = temporaryFolder({...files, 'content/foods.yaml': '{}\n'})
+    const {code} = run(['foods', 'label', 'thin milk', ...panel], {cwd: folder})
+    expect(code).toBeGreaterThan(0)
+    expect(readFileSync(path.join(folder, 'content/foods.yaml'), 'utf8')).toBe('{}\n')
   })
 })
