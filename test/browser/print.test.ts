@@ -10,6 +10,9 @@ import {type ReadPdf, readPdf} from './pdf.ts'
 /** The demo printed by the command as it is shipped, in the Chromium of the registry package. */
 
 const content = fileURLToPath(new URL('../../content', import.meta.url))
+/** A print takes seconds, and on a busy machine many of them. */
+const patienceMilliseconds = 120_000
+
 const scalepan = bundledCommand()
 let folder: string
 let chromium: string
@@ -20,9 +23,6 @@ beforeAll(async () => {
 }, patienceMilliseconds)
 
 afterAll(() => rmSync(folder, {recursive: true, force: true}))
-
-/** A print takes seconds, and on a busy machine many of them. */
-const patienceMilliseconds = 120_000
 
 /** Prints the demo with the sizes given. */
 function printed(name: string, args: readonly string[], sizes: string): string {
