@@ -85,6 +85,7 @@ test('What is not written is absent, not empty', () => {
     'claims',
     'freeFrom',
     'frontMatter',
+    'frontMatterEnd',
     'groups',
     'serves',
     'suits',
