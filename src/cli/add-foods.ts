@@ -22,6 +22,7 @@ export function addFoods(root: Command, end: (code: ExitCode) => void): void {
   addFind(foods, end)
   addShow(foods, end)
   addLike(foods, end)
+  addImport(foods, end)
   addLabel(foods, end)
   addAudit(foods, end)
 }
@@ -70,6 +71,48 @@ function addLike(foods: Command, end: (code: ExitCode) => void): void {
       const {foodsLikeCommand} = await import('./foods-like-command.ts')
       end(await foodsLikeCommand(name, options))
     })
+}
+
+const importHelp = `
+A mapping names the published headings for the columns of a brought table; figures are per 100 g:
+  cells parted by: semicolon        # comma (the default), semicolon or tab
+  decimals: comma                   # point (the default) or comma
+  unknown: [N, "-"]                 # beside the empty cell
+  trace: [Tr]
+  columns:
+    id: Code
+    name: Food
+    protein_g: Protein
+    energy_kcal: { from: Energy, unit: kJ, zero is unknown: true }
+    carbohydrate_g: { from: Carbohydrate, add: [Fibre] }
+
+Examples:
+  scalepan foods import national.csv --as national --map national.mapping
+  scalepan foods import national.csv --as national    by the mapping saved beside the table
+`
+
+function addImport(foods: Command, end: (code: ExitCode) => void): void {
+  foods
+    .command('import')
+    .summary('bring a published table into the cookbook')
+    .description(
+      'Turns a published composition table (delimited text, UTF-8) into content/tables/NAME.tsv by\na mapping of its columns, which is saved beside it as NAME.mapping. A row that cannot be\nunderstood stops it, and the table that was there stays.',
+    )
+    .addArgument(new Argument('<file>', 'the download'))
+    .requiredOption('--as <name>', 'first part of the foods’ ids')
+    .option('--map <file>', 'the mapping of its columns')
+    .option(...contentOption)
+    .addHelpText('after', importHelp)
+    .action(
+      async (
+        file: string,
+        options: {content: string; as: string; map?: string},
+        command: Command,
+      ) => {
+        const {foodsImportCommand} = await import('./foods-import-command.ts')
+        end(await foodsImportCommand(file, {...options, color: isColoured(command)}))
+      },
+    )
 }
 
 const labelHelp = `
