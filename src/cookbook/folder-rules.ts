@@ -23,6 +23,11 @@ export const folderRules = {
     summary: 'Recipes, foods and tables are plain text in UTF-8.',
     why: 'In another encoding a half becomes another sign, and a picture is no recipe.',
   },
+  'still-picture': {
+    severity: 'error',
+    summary: 'An SVG holds nothing that runs, moves, loads or leads elsewhere.',
+    why: 'On a page it is a picture; opened by itself it is a page of its own, without the policy that keeps scripts from running.',
+  },
   'file-size': {
     severity: 'error',
     summary: 'Files are no larger than a cookbook needs.',

@@ -9,6 +9,8 @@ export const limits = {
   tableFileBytes: 67_108_864,
   /** One picture, bytes. */
   imageFileBytes: 33_554_432,
+  /** One SVG, bytes: it is read sign by sign. */
+  svgFileBytes: 1_048_576,
   /** All pictures together, bytes: they are held in memory during a build. */
   allImagesBytes: 1_073_741_824,
   /** Files in one of the cookbook's folders. */

@@ -30,6 +30,9 @@ const topFiles = ['cookbook.yaml', 'foods.yaml'] as const
 /** Endings that look like a text a writer meant to have read. */
 const nearMiss = /\.(?:md|markdown|mdx|mkd|txt|ya?ml|tsv|csv)$/iu
 
+/** A site gives away what lies in images/: a page or a script there would be one of the site's. */
+const picture = /\.(?:jpe?g|png|webp|avif|gif|svg)$/iu
+
 /** Hidden files and backups that editors leave; a name that begins with two dots is no such. */
 const leftByPrograms = /^\.(?!\.)|~$/u
 
@@ -96,7 +99,9 @@ class Lister {
       const relative = `${folder}/${name}`
       const found = await lookAt(this.#root, relative)
       if (found.kind === 'folder') await this.addImages(relative)
-      else this.#keep(this.images, relative, found)
+      else if (picture.test(name) || found.kind === 'refused') {
+        this.#keep(this.images, relative, found)
+      } else this.#tellUnread(relative, 'a picture: .jpg, .png, .webp, .avif, .gif or .svg')
     }
   }
 

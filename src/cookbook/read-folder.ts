@@ -7,8 +7,10 @@ import {diskReason, EnvironmentFailure, errorCode} from './environment-failure.t
 import {folderProblem} from './folder-rules.ts'
 import {limits} from './limits.ts'
 import {type ListedFile, type Listing, listFolder} from './list-folder.ts'
+import {placeBetween, pointsOf} from './points.ts'
 import type {Problem} from './problem.ts'
 import type {ReadCookbook, SourceImage, SourceText} from './sources.ts'
+import {svgFault} from './still-svg.ts'
 
 /** Reads a cookbook folder that must have a recipe in it; see `readFolder`. */
 export async function readCookbook(folder: string): Promise<ReadCookbook> {
@@ -83,22 +85,31 @@ class Reading {
     const most = isTable ? limits.tableFileBytes : limits.textFileBytes
     const bytes = await this.#bytes(file, most)
     if (bytes === undefined) return []
-    const decoded = decodeText(bytes)
-    if (decoded.kind === 'text') return [{path: file.path, text: decoded.text}]
-    this.problems.push(
-      folderProblem('utf8-text', {
-        file: file.path,
-        place: {start: decoded.at, end: decoded.at},
-        reason: `\`${file.path}\` holds ${decoded.what}, expected plain text in UTF-8`,
-        note: 'Save the file as UTF-8 text; a picture belongs in images/.',
-      }),
-    )
-    return []
+    const text = this.#decoded(file.path, bytes)
+    return text === undefined ? [] : [{path: file.path, text}]
   }
 
   async image(file: ListedFile): Promise<SourceImage[]> {
-    const bytes = await this.#bytes(file, limits.imageFileBytes)
-    return bytes === undefined ? [] : [{path: file.path.slice('images/'.length), bytes}]
+    const isSvg = /\.svg$/i.test(file.path)
+    const bytes = await this.#bytes(file, isSvg ? limits.svgFileBytes : limits.imageFileBytes)
+    if (bytes === undefined) return []
+    if (isSvg) this.#tellWhatIsNotStill(file.path, bytes)
+    return [{path: file.path.slice('images/'.length), bytes}]
+  }
+
+  #tellWhatIsNotStill(named: string, bytes: Uint8Array): void {
+    const text = this.#decoded(named, bytes)
+    const fault = text === undefined ? undefined : svgFault(text)
+    if (text === undefined || fault === undefined) return
+    this.problems.push(
+      folderProblem('still-picture', {
+        file: named,
+        place: placeBetween(pointsOf(text), fault.start, fault.end),
+        reason: `\`${named}\` holds \`${fault.what}\`, expected a picture of shapes, text and colours alone`,
+        actual: fault.what,
+        note: 'Save it as plain SVG, without scripts, links, animation, document type and whatever a drawing program adds for itself; or as PNG.',
+      }),
+    )
   }
 
   /** The pictures that fit into memory together: all, or none and a problem. */
@@ -123,6 +134,20 @@ class Reading {
       this.#unreadable.push(`Cannot read ${named}: ${diskReason(error)}`)
       return undefined
     }
+  }
+
+  #decoded(named: string, bytes: Uint8Array): string | undefined {
+    const decoded = decodeText(bytes)
+    if (decoded.kind === 'text') return decoded.text
+    this.problems.push(
+      folderProblem('utf8-text', {
+        file: named,
+        place: {start: decoded.at, end: decoded.at},
+        reason: `\`${named}\` holds ${decoded.what}, expected plain text in UTF-8`,
+        note: 'Save the file as UTF-8 text; a picture belongs in images/.',
+      }),
+    )
+    return undefined
   }
 
   #tellSize(named: string, bytes: number, most: number): undefined {
