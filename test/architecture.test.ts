@@ -23,6 +23,7 @@ const flow = [
   'src/report',
   'src/preview',
   'src/fit',
+  'src/editor',
   'src/cli',
   'src/index.ts',
 ]

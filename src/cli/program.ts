@@ -2,6 +2,7 @@ import {Argument, Command, Option} from 'commander'
 import {type CheckFormat, checkFormats} from '../report/check-formats.ts'
 import {addBaking} from './add-baking.ts'
 import {addCompare} from './add-compare.ts'
+import {addEditor} from './add-editor.ts'
 import {addFoods} from './add-foods.ts'
 import {addPreview} from './add-preview.ts'
 import {addPrint} from './add-print.ts'
@@ -35,6 +36,7 @@ export function program(end: (code: ExitCode) => void): Command {
   addNew(root, end)
   addPrint(root, end)
   addBaking(root, end)
+  addEditor(root)
   return root
 }
 
