@@ -1,6 +1,6 @@
 import type {Computed} from '../src/nutrition/computed.ts'
 import {energyShares} from '../src/nutrition/energy-shares.ts'
-import {captionPath, cardPath, recipePath, relativeHref} from './addresses.ts'
+import {captionPath, cardPath, csvPath, jsonLdPath, recipePath, relativeHref} from './addresses.ts'
 import type {Part} from './part.ts'
 import {allergenLines} from './parts/allergen-lines.tsx'
 import {authored} from './parts/authored.ts'
@@ -8,6 +8,7 @@ import {bakingPart} from './parts/baking-part.tsx'
 import {cautionLines} from './parts/caution-lines.tsx'
 import {claimLines} from './parts/claim-lines.tsx'
 import {comparisonBars} from './parts/comparison-bars.ts'
+import {cookingForm} from './parts/cooking-form.tsx'
 import {declarationPart} from './parts/declaration-part.tsx'
 import {energyBeams} from './parts/energy-beam.ts'
 import {figuresTable, missingFigures} from './parts/figures-table.tsx'
@@ -18,6 +19,7 @@ import {keeping, particulars} from './parts/particulars.tsx'
 import {computedOn, mainBasis} from './parts/published-figures.ts'
 import {statedTable} from './parts/stated-table.tsx'
 import {structuredRecipe} from './parts/structured-recipe.ts'
+import {timed} from './parts/timed.ts'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
 
@@ -30,6 +32,7 @@ export function recipePage(site: Site, computed: Computed): Page {
     title: recipe.title.value,
     ...(recipe.summary && {description: recipe.summary.value}),
     kind: 'recipe',
+    scripts: ['recipe'],
     structured: structuredRecipe(site, computed),
     main: (
       <article>
@@ -40,6 +43,7 @@ export function recipePage(site: Site, computed: Computed): Page {
           {particulars(site, computed)}
         </header>
         {picture(computed, path)}
+        {cookingForm(site, computed)}
         <div class="cooking">
           <div>
             {computed.lines.length > 0 ? ingredients(site, computed, path) : undefined}
@@ -75,7 +79,7 @@ function method({words}: Site, {recipe}: Computed, path: string): Part {
   return (
     <section aria-labelledby="part-method" class="method">
       <h2 id="part-method">{words.recipe.method}</h2>
-      {authored(recipe.method.body, recipe.path, path)}
+      {timed(authored(recipe.method.body, recipe.path, path))}
     </section>
   )
 }
@@ -121,6 +125,14 @@ function links(site: Site, {recipe}: Computed, path: string): Part {
         <a href={relativeHref(path, cardPath(recipe.slug))}>{words.recipe.card}</a>
         {' · '}
         <a href={relativeHref(path, captionPath(recipe.slug))}>{words.recipe.caption}</a>
+        {' · '}
+        <a href={relativeHref(path, csvPath(recipe.slug))} download={`${recipe.slug}.csv`}>
+          {words.cooking.csv}
+        </a>
+        {' · '}
+        <a href={relativeHref(path, jsonLdPath(recipe.slug))} download={`${recipe.slug}.jsonld`}>
+          {words.cooking.jsonld}
+        </a>
       </p>
       {users.length > 0 ? (
         <p>

@@ -5,7 +5,7 @@ import type {Computed} from './computed.ts'
 import type {PackedFigures, PackedQuantity, PackedRecipe} from './packed-recipe.ts'
 import {servedFigures, sharedOut} from './share-out.ts'
 
-/** For each line, which of its choices counts: 0 as written, 1 its first alternative; -1 none. */
+/** For each line, which of its choices counts: 0 as written, 1 its first alternative; -1 none to choose. */
 export type Choices = readonly number[]
 
 /** What a chosen recipe gives: as a build computes it. */
@@ -31,10 +31,8 @@ export function chosenFigures(
 ): ChosenFigures {
   const sources: Source[] = []
   const read = (quantity: PackedQuantity) => unpacked(quantity, sources)
-  const adds = packed.lines.flatMap((line, index) => {
-    const figures = line.adds[choices[index] ?? -1]
-    return figures ? [figuresFrom(figures, packed, read)] : []
-  })
+  const chosen = packed.lines.flatMap(({adds}, index) => adds[choices[index] ?? -1] ?? [])
+  const adds = [packed.always, ...chosen].map((figures) => figuresFrom(figures, packed, read))
   const added = packed.lines.flatMap(({staysGrams}, index) =>
     staysGrams && (choices[index] ?? -1) >= 0 ? [read(staysGrams)] : [],
   )

@@ -1,12 +1,13 @@
+import {type Figure, type Figures, weightedSum} from '../food/figures.ts'
 import type {Nutrient} from '../food/nutrients.ts'
-import {type Source, standardUncertainty, type Uncertain} from '../units/uncertain.ts'
-import type {Computed} from './computed.ts'
+import {exact, type Source, standardUncertainty, type Uncertain} from '../units/uncertain.ts'
+import type {Computed, ComputedLine} from './computed.ts'
 
 /**
  * What a page needs to work a recipe's figures out again when a reader chooses: plain data, small.
- * What one line adds keeps its own uncertainty as one number; only sources that meet elsewhere in
- * the recipe (one food in two lines, a yield factor) stay apart, so that they still add up before
- * squaring.
+ * Lines that nothing can be chosen about are summed already. What is packed keeps its own
+ * uncertainty as one number; only sources that meet elsewhere in the recipe (one food in two lines,
+ * a yield factor) stay apart, so that they still add up before squaring.
  */
 export interface PackedRecipe {
   readonly nutrients: readonly Nutrient[]
@@ -15,13 +16,15 @@ export interface PackedRecipe {
   readonly serves?: number
   readonly servedRatio: PackedQuantity
   readonly batchGrams?: PackedQuantity
-  /** In the recipe's order; a line that never counts has nothing to add. */
+  /** What the lines add together that always count. */
+  readonly always: PackedFigures
+  /** In the recipe's order; empty but for lines about which something can be chosen. */
   readonly lines: readonly PackedLine[]
 }
 
 export interface PackedLine {
   readonly isOptional?: true
-  /** What the line adds, and what each of its alternatives would. */
+  /** What the line adds, and what each of its alternatives would; empty where there is no choice. */
   readonly adds: readonly PackedFigures[]
   /** Grams an optional line makes the finished batch heavier by. */
   readonly staysGrams?: PackedQuantity
@@ -42,10 +45,9 @@ export function packedRecipe(computed: Computed, nutrients: readonly Nutrient[])
   const packing = new Packing(computed, nutrients)
   const {recipe, batchGrams, servedRatio} = computed
   const lines = computed.lines.map((line): PackedLine => {
-    if (line.role === 'uncounted') return {adds: []}
-    const adds = [line.adds, ...line.instead.map((choice) => choice.adds)]
+    if (!isChosen(line)) return {adds: []}
     return {
-      adds: adds.map((figures) => packing.figures((nutrient) => figures[nutrient])),
+      adds: choicesOf(line).map((figures) => packing.figures((nutrient) => figures[nutrient])),
       ...(line.role === 'optional' && {
         isOptional: true,
         staysGrams: packing.quantity(line.staysGrams),
@@ -57,9 +59,25 @@ export function packedRecipe(computed: Computed, nutrients: readonly Nutrient[])
     ...(recipe.serves && {serves: recipe.serves.value}),
     servedRatio: packing.quantity(servedRatio),
     ...(batchGrams && {batchGrams: packing.quantity(batchGrams)}),
+    always: packing.figures(alwaysAdded(computed)),
     lines,
     foods: packing.foods,
   }
+}
+
+/** An uncounted line is only ever shown. */
+function isChosen({role, instead}: ComputedLine): boolean {
+  return role === 'optional' || (role === 'counted' && instead.length > 0)
+}
+
+function choicesOf({adds, instead}: ComputedLine): readonly Figures<'batch'>[] {
+  return [adds, ...instead.map((choice) => choice.adds)]
+}
+
+function alwaysAdded({lines}: Computed): (nutrient: Nutrient) => Figure {
+  const counted = lines.filter((line) => line.role === 'counted' && !isChosen(line))
+  return (nutrient) =>
+    weightedSum(counted.map(({adds}) => ({figure: adds[nutrient], weight: exact(1)})))
 }
 
 /** Gives the sources that meet more than once their numbers, and the foods theirs. */
@@ -77,7 +95,7 @@ class Packing {
     return [...this.#foods.keys()]
   }
 
-  figures(figureOf: (nutrient: Nutrient) => Computed['batch'][Nutrient]): PackedFigures {
+  figures(figureOf: (nutrient: Nutrient) => Figure): PackedFigures {
     const missing: Record<string, readonly number[]> = {}
     const figures = this.#nutrients.map((nutrient, index) => {
       const figure = figureOf(nutrient)
@@ -95,9 +113,9 @@ class Packing {
     for (const [source, part] of parts) {
       const number = this.#shared.get(source)
       if (number === undefined) own.set(source, part)
-      else if (part !== 0) shared.push(number, tidy(part))
+      else if (part !== 0) shared.push(number, tidy(part, 3))
     }
-    const packed = [tidy(value), tidy(standardUncertainty({value, parts: own})), ...shared]
+    const packed = [tidy(value, 5), tidy(standardUncertainty({value, parts: own}), 3), ...shared]
     while (packed.at(-1) === 0) packed.pop()
     return packed
   }
@@ -110,19 +128,19 @@ class Packing {
 }
 
 /**
- * Sources that stand in more than one of: a line with its alternatives (of which one counts), what
- * an optional line weighs, the share that is served, the finished weight.
+ * Sources that stand in more than one of: the lines that always count, a line with its alternatives
+ * (of which one counts), what an optional line weighs, the share that is served, the finished weight.
  */
-function sharedSources(
-  {lines, batchGrams, servedRatio}: Computed,
-  nutrients: readonly Nutrient[],
-): ReadonlyMap<Source, number> {
-  const places: Uncertain[][] = [[servedRatio], batchGrams ? [batchGrams] : []]
-  for (const line of lines) {
-    if (line.role === 'uncounted') continue
+function sharedSources(computed: Computed, nutrients: readonly Nutrient[]) {
+  const {lines, batchGrams, servedRatio} = computed
+  const places: Uncertain[][] = [
+    [servedRatio],
+    batchGrams ? [batchGrams] : [],
+    nutrients.map(alwaysAdded(computed)),
+  ]
+  for (const line of lines.filter(isChosen)) {
     if (line.role === 'optional') places.push([line.staysGrams])
-    const choices = [line.adds, ...line.instead.map(({adds}) => adds)]
-    places.push(choices.flatMap((figures) => nutrients.map((nutrient) => figures[nutrient])))
+    places.push(choicesOf(line).flatMap((figures) => nutrients.map((name) => figures[name])))
   }
   const once = new Set<Source>()
   const shared = new Map<Source, number>()
@@ -136,7 +154,7 @@ function sharedSources(
   return shared
 }
 
-/** Five digits are finer than any figure is shown. */
-function tidy(value: number): number {
-  return Number(value.toPrecision(5))
+/** Five digits are finer than any figure is shown, three than any ±. */
+function tidy(value: number, digits: number): number {
+  return Number(value.toPrecision(digits))
 }

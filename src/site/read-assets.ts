@@ -5,7 +5,13 @@ import {createRequire} from 'node:module'
 import type {SiteFile} from './site-file.ts'
 
 /** What `npm run compile:assets` makes and pages load. */
-const assetNames = ['site.css', 'paper.css', 'recipe-table.js', 'shopping-list.js'] as const
+const assetNames = [
+  'site.css',
+  'paper.css',
+  'recipe.js',
+  'recipe-table.js',
+  'shopping-list.js',
+] as const
 
 /** Reads the compiled stylesheet and scripts that pages load. */
 export async function readAssets(): Promise<readonly SiteFile[]> {

@@ -1,4 +1,10 @@
-import {captionPath, cookbookHeadsPath, iconPath} from '../../templates/addresses.ts'
+import {
+  captionPath,
+  cookbookHeadsPath,
+  csvPath,
+  iconPath,
+  jsonLdPath,
+} from '../../templates/addresses.ts'
 import {runningHeads} from '../../templates/book/running-heads.ts'
 import {captionText} from '../../templates/caption.ts'
 import {cardPage} from '../../templates/card.tsx'
@@ -11,6 +17,7 @@ import {notFoundPage} from '../../templates/not-found.tsx'
 import {markFile} from '../../templates/parts/mark.ts'
 import {planPage} from '../../templates/plan.tsx'
 import {recipePage} from '../../templates/recipe.tsx'
+import {csvText, jsonLdText} from '../../templates/recipe-files.ts'
 import {rulesPage} from '../../templates/rules.tsx'
 import {shoppingPage} from '../../templates/shopping.tsx'
 import type {Page, Site} from '../../templates/site.ts'
@@ -54,10 +61,7 @@ export function renderSite(
   const paths = tree.map(({path}) => path)
   const files: readonly SiteFile[] = [
     ...tree.map(pageFile),
-    ...[...site.computed.values()].map((computed) => ({
-      path: captionPath(computed.recipe.slug),
-      content: captionText(site, computed),
-    })),
+    ...[...site.computed.values()].flatMap((computed) => recipeFiles(site, computed)),
     ...(address === undefined ? [] : [feed(site, address), sitemap(address, paths)]),
     cookbookHeads(site),
     {path: iconPath, content: htmlText({type: 'root', children: [markFile()]})},
@@ -65,6 +69,16 @@ export function renderSite(
     ...input.assets,
   ]
   return files.toSorted((left, right) => order(left.path, right.path))
+}
+
+/** What a reader takes away from a recipe's page. */
+function recipeFiles(site: Site, computed: Computed): readonly SiteFile[] {
+  const {slug} = computed.recipe
+  return [
+    {path: captionPath(slug), content: captionText(site, computed)},
+    {path: csvPath(slug), content: csvText(site, computed)},
+    {path: jsonLdPath(slug), content: jsonLdText(site, computed)},
+  ]
 }
 
 /** The style sheet with what stands in the margins of the printed cookbook. */

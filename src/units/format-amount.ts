@@ -14,17 +14,20 @@ export function formatAmount(amount: Amount): string {
 }
 
 function withoutMeasureBeside(amount: Amount): string {
+  if (amount.kind === 'weight') return weightText(amount)
+  const number = amount.kind === 'batch' ? amount.batches : amount.count
+  return `${numberText(number) ?? String(number.value)} ${measureWord(amount, number.value)}`.trim()
+}
+
+/** What stands behind the number: `cloves`, `cup`, `batch`; nothing for what is counted as such. */
+export function measureWord(amount: Exclude<Amount, WeightAmount>, count: number): string {
   switch (amount.kind) {
-    case 'weight':
-      return weightText(amount)
     case 'volume':
-      return counted(amount.count, volumeText(amount.measure, amount.count.value))
+      return volumeText(amount.measure, count)
     case 'count':
-      return amount.measure === 'each'
-        ? counted(amount.count, '')
-        : counted(amount.count, measureText(amount.measure, amount.count.value))
+      return amount.measure === 'each' ? '' : measureText(amount.measure, count)
     case 'batch':
-      return counted(amount.batches, amount.batches.value > 1 ? 'batches' : 'batch')
+      return count > 1 ? 'batches' : 'batch'
   }
 }
 
@@ -44,8 +47,4 @@ function weightText({grams}: WeightAmount): string {
 
 function divided({value, halfRange, increment}: Measured, divisor: number): Measured {
   return {value: value / divisor, halfRange: halfRange / divisor, increment: increment / divisor}
-}
-
-function counted(count: Measured, unit: string): string {
-  return `${numberText(count) ?? String(count.value)} ${unit}`.trim()
 }

@@ -10,6 +10,7 @@ import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import type {Words} from '../words/en.ts'
 import {weightText} from './amount-text.ts'
+import {aroundAmount, scaledAmount} from './line-notes.ts'
 
 /** What may stand instead of a line, and what one serving then has more or less of. */
 export function alternativeNotes(
@@ -24,7 +25,10 @@ export function alternativeNotes(
     return (
       <span class="instead">
         {' '}
-        {site.words.recipe.or(weight, '')}
+        {aroundAmount(
+          (shown) => site.words.recipe.or(shown, ''),
+          scaledAmount(weight, choice.grams.value, 'g'),
+        )}
         {choiceName(choice, path)}: {changes(site, computed, choice)}
       </span>
     )

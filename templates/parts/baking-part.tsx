@@ -47,7 +47,9 @@ function formulaPart(formula: BakersPercentages, words: Words): Part {
           {formula.rows.map(({food, grams, percent}) => (
             <tr>
               <th scope="row">{food.name}</th>
-              <td class="number">{formatFigure(grams, 'g')}</td>
+              <td class="number" data-scaled={`${grams}`} data-unit="g">
+                {formatFigure(grams, 'g')}
+              </td>
               <td class="number">{`${roundedText(percent, 1)} %`}</td>
             </tr>
           ))}

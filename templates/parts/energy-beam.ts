@@ -3,9 +3,13 @@ import {h, s} from 'hastscript'
 import type {EnergyShare} from '../../src/nutrition/energy-shares.ts'
 import {roundedText} from '../../src/units/format-figure.ts'
 import type {Words} from '../words/en.ts'
+import {hangsAt} from './hangs-at.ts'
 
-/** Marks on a beam, every tenth of the whole. */
-const tenths = Array.from({length: 11}, (_, index) => index)
+/** Marks on a beam of 100, every tenth of the whole. */
+const marks = Array.from(
+  {length: 11},
+  (_, tenth) => `M${tenth * 10} 6v${tenth % 5 === 0 ? 8 : 4}`,
+).join('')
 
 /**
  * Shares of the energy as weights that hang from graduated beams, one beam a source: read like a
@@ -35,14 +39,14 @@ function beam(ratio: number): Element {
   return s(
     'svg',
     {width: '100%', height: 34, ariaHidden: 'true', className: ['beam']},
-    s('line', {x1: 0, x2: '100%', y1: 6, y2: 6}),
-    tenths.map((tenth) => {
-      const x = `${tenth * 10}%`
-      return s('line', {x1: x, x2: x, y1: 6, y2: tenth % 5 === 0 ? 14 : 10})
-    }),
     s(
       'svg',
-      {x: `${roundedText(ratio * 100, 1)}%`, className: ['weight-hung']},
+      {viewBox: '0 0 100 34', height: 34, preserveAspectRatio: 'none'},
+      s('path', {d: `M0 6H100${marks}`, vectorEffect: 'non-scaling-stroke'}),
+    ),
+    s(
+      'svg',
+      {x: hangsAt(ratio), className: ['weight-hung']},
       s('path', {d: 'M-1 2h2v10l6 18h-14l6-18z'}),
     ),
   )

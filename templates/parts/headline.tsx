@@ -7,15 +7,15 @@ import {mainBasis, publishedFigures, publishedText} from './published-figures.ts
 
 /** The published figures, set like a line of print: what readers log. */
 export function headline({cookbook, words}: Site, computed: Computed): Part {
-  const {figures} = publishedFigures(computed, cookbook.settings)
+  const {basis, figures} = publishedFigures(computed, cookbook.settings)
   return (
-    <div class="headline">
+    <div class="headline" data-basis={basis}>
       <p>{basisText(computed, words)}</p>
       <dl>
         {figures.map((figure) => (
           <div>
             <dt>{words.nutrient[figure.nutrient]}</dt>
-            <dd>{publishedText(figure, words)}</dd>
+            <dd data-nutrient={figure.nutrient}>{publishedText(figure, words)}</dd>
           </div>
         ))}
       </dl>

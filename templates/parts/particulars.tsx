@@ -13,9 +13,9 @@ export function particulars({words}: Site, computed: Computed): Part {
   const text = words.recipe
   const portion = portionGrams(computed)
   return pairs([
-    [text.serves, recipe.serves && `${recipe.serves.value}`],
-    [text.servingWeighs, portion === undefined ? undefined : formatFigure(portion, 'g')],
-    [text.batchWeighs, batchGrams && formatFigure(batchGrams.value, 'g')],
+    [text.serves, recipe.serves && `${recipe.serves.value}`, 'serves'],
+    [text.servingWeighs, portion === undefined ? undefined : formatFigure(portion, 'g'), 'portion'],
+    [text.batchWeighs, batchGrams && formatFigure(batchGrams.value, 'g'), 'batch'],
     [text.handsOn, recipe.handsOnMinutes && minutesText(recipe.handsOnMinutes.value, words)],
     [text.totalTime, recipe.totalMinutes && minutesText(recipe.totalMinutes.value, words)],
     [text.oven, recipe.oven?.value],
@@ -49,16 +49,19 @@ export function keeping({words}: Site, {recipe}: Computed): Part {
   )
 }
 
-/** Names and values of what is known, as one definition list; undefined when nothing is. */
-function pairs(entries: readonly (readonly [string, string | undefined])[]): Part {
+/**
+ * Names and values of what is known, as one definition list; undefined when nothing is. The third is
+ * what a script knows a value by that scales.
+ */
+function pairs(entries: readonly (readonly [string, string | undefined, string?])[]): Part {
   const known = entries.filter(([, value]) => value !== undefined)
   if (known.length === 0) return undefined
   return (
     <dl class="particulars">
-      {known.map(([name, value]) => (
+      {known.map(([name, value, shows]) => (
         <div>
           <dt>{name}</dt>
-          <dd>{value}</dd>
+          <dd data-shows={shows}>{value}</dd>
         </div>
       ))}
     </dl>

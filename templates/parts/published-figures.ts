@@ -2,12 +2,12 @@ import {type Judged, judge} from '../../src/check/verdict.ts'
 import type {Settings} from '../../src/cookbook/cookbook.ts'
 import type {Basis, Figure, Figures} from '../../src/food/figures.ts'
 import {isComplete} from '../../src/food/figures.ts'
-import {nutrientText} from '../../src/food/nutrient-text.ts'
 import {type NutrientUnit, nutrientUnit, type PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import {mainNutrients, publishedFigure} from '../../src/nutrition/published.ts'
 import {roundedText, usualDecimals} from '../../src/units/format-figure.ts'
 import type {Words} from '../words/en.ts'
+import {knownText} from './figure-rows.ts'
 
 /** A figure as the site publishes it: the stated one where the writer stated it. */
 export interface PublishedFigure {
@@ -91,11 +91,4 @@ export function publishedNumber(figure: PublishedFigure, words: Words): string {
 /** A figure stated in kilojoules has no tidy step in kilocalories: those stay whole. */
 function statedDecimals(increment: number, unit: NutrientUnit): number {
   return unit === 'kcal' ? 0 : Math.max(0, Math.ceil(-Math.log10(increment) - 1e-9))
-}
-
-/** `38 g`, `at least 4.2 g`, `unknown`. */
-export function knownText(nutrient: PublishedNutrient, figure: Figure, words: Words): string {
-  const text = nutrientText(nutrient, figure.value)
-  if (isComplete(figure)) return text
-  return figure.value > 0 ? words.atLeast(text) : words.unknown
 }

@@ -3,6 +3,7 @@ import type {CookingMethod} from '../../src/food/cooking-methods.ts'
 import {baking} from './en-baking.ts'
 import {book, cards} from './en-book.ts'
 import {claims} from './en-claims.ts'
+import {cooking} from './en-cooking.ts'
 import {declared} from './en-declared.ts'
 import {
   aisle,
@@ -38,6 +39,7 @@ export const en = {
   declared,
   claims,
   baking,
+  cooking,
 
   nav: {
     label: 'Pages',

@@ -1,6 +1,7 @@
 import {mkdir, mkdtemp, rm, writeFile} from 'node:fs/promises'
+import {createServer} from 'node:http'
 import {tmpdir} from 'node:os'
-import {dirname, join} from 'node:path'
+import {dirname, extname, join} from 'node:path'
 import {pathToFileURL} from 'node:url'
 import packaged from '@sparticuz/chromium'
 import {type Browser, chromium} from 'playwright-core'
@@ -31,4 +32,35 @@ export async function siteOnDisk(files: readonly SiteFile[]): Promise<SiteOnDisk
     url: (path) => pathToFileURL(join(folder, path)).href,
     remove: () => rm(folder, {recursive: true, force: true}),
   }
+}
+
+/** A site as a web server hands it out, for what a browser only does there. */
+export async function siteOnWeb(files: readonly SiteFile[]): Promise<SiteOnDisk> {
+  const contents = new Map(files.map(({path, content}) => [path, content]))
+  const server = createServer((request, response) => {
+    const asked = decodeURIComponent(new URL(request.url ?? '/', 'http://site').pathname).slice(1)
+    const path = asked === '' || asked.endsWith('/') ? `${asked}index.html` : asked
+    const content = contents.get(path)
+    const type = mediaTypes[extname(path)] ?? 'application/octet-stream'
+    response.writeHead(content === undefined ? 404 : 200, {'content-type': type})
+    response.end(content)
+  })
+  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
+  const address = server.address()
+  const port = typeof address === 'object' && address ? address.port : 0
+  return {
+    url: (path) => `http://127.0.0.1:${port}/${path}`,
+    remove: async () => {
+      server.closeAllConnections()
+      await new Promise((resolve) => server.close(resolve))
+    },
+  }
+}
+
+const mediaTypes: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
 }

@@ -1,0 +1,151 @@
+import type {Basis, Figures} from '../../../src/food/figures.ts'
+import {type PublishedNutrient, publishedNutrients} from '../../../src/food/nutrients.ts'
+import {type ChosenFigures, chosenFigures} from '../../../src/nutrition/chosen-figures.ts'
+import {energyNutrient, kilojoules} from '../../../src/nutrition/energy-nutrient.ts'
+import {energyShares} from '../../../src/nutrition/energy-shares.ts'
+import {publishedFigure} from '../../../src/nutrition/published.ts'
+import {formatFigure, roundedText} from '../../../src/units/format-figure.ts'
+import type {CookingData} from '../../parts/cooking-data.ts'
+import {figureCellText, knownText, missingTexts} from '../../parts/figure-rows.ts'
+import {hangsAt} from '../../parts/hangs-at.ts'
+import {unpackedWords} from '../../words/carried-words.ts'
+import {fill} from '../../words/fill.ts'
+import {element} from '../shared/element.ts'
+import {putBack, rewrite} from '../shared/written.ts'
+import {type CookingState, isChosen} from './state.ts'
+
+/**
+ * Sets the figures for what is cooked, worked out by the code of the build. Making more changes
+ * those of the batch alone; a choice changes them all.
+ */
+export function showFigures(data: CookingData, state: CookingState): void {
+  const figures = chosenFigures(data.recipe, state.choices, state.batches)
+  const changed = isChosen(data, state)
+  const isMoved = (basis: string | undefined) =>
+    changed || (basis === 'batch' && state.batches !== 1)
+  showHeadline(data, figures, isMoved)
+  showTable(data, figures, isMoved)
+  showWeights(figures, state, changed)
+  showMissing(data, figures, changed)
+  showBeams(data, figures.perServing ?? figures.per100g ?? figures.batch, changed)
+}
+
+function showTable(
+  data: CookingData,
+  figures: ChosenFigures,
+  isMoved: (basis: string | undefined) => boolean,
+): void {
+  const table = document.querySelector<HTMLTableElement>('table.figures')
+  const bases = [...(table?.tHead?.rows[0]?.cells ?? [])].map(({dataset}) => dataset.basis)
+  for (const row of table?.tBodies[0]?.rows ?? []) {
+    const nutrient = nutrientOf(row)
+    for (const [column, cell] of [...row.cells].entries()) {
+      const basis = bases[column]
+      const on = figuresOn(basis, figures)
+      if (!isMoved(basis) || !on || !nutrient) putBack(cell)
+      else rewrite(cell, ...cellNodes(data, on, nutrient))
+    }
+  }
+}
+
+function figuresOn(basis: string | undefined, figures: ChosenFigures): Figures<Basis> | undefined {
+  if (basis === 'batch') return figures.batch
+  if (basis === '100 g') return figures.per100g
+  return basis === 'serving' ? figures.perServing : undefined
+}
+
+function nutrientOf(place: HTMLElement | null): PublishedNutrient | undefined {
+  return publishedNutrients.find((nutrient) => nutrient === place?.dataset.nutrient)
+}
+
+function showHeadline(
+  {choice, words}: CookingData,
+  figures: ChosenFigures,
+  isMoved: (basis: string | undefined) => boolean,
+): void {
+  const headline = document.querySelector<HTMLElement>('.headline')
+  const basis = headline?.dataset.basis
+  const on = figuresOn(basis, figures)
+  const about = headline?.querySelector('p')
+  if (isMoved(basis) && basis === 'serving' && figures.portionGrams) {
+    rewrite(about, fill(words.servingOf, {weight: formatFigure(figures.portionGrams.value, 'g')}))
+  } else putBack(about)
+  for (const shown of headline?.querySelectorAll<HTMLElement>('dd') ?? []) {
+    const nutrient = nutrientOf(shown)
+    if (!isMoved(basis) || !on || !nutrient) putBack(shown)
+    else {
+      const figure = publishedFigure(on, nutrient, choice)
+      rewrite(shown, knownText(nutrient, figure, unpackedWords(words.carried)))
+    }
+  }
+}
+
+function cellNodes(
+  {choice, words}: CookingData,
+  figures: Figures<Basis>,
+  nutrient: PublishedNutrient,
+): (Node | string)[] {
+  const figure = publishedFigure(figures, nutrient, choice)
+  const {before, text, behind} = figureCellText(nutrient, figure, unpackedWords(words.carried))
+  const {energyMethod = 'foods'} = choice
+  return [
+    ...(before === undefined ? [] : [element('span', 'give', `${before} `)]),
+    text,
+    ...(behind === undefined ? [] : [element('span', 'give', ` ${behind}`)]),
+    ...(nutrient === 'energy'
+      ? [
+          element(
+            'span',
+            'give',
+            ` ${formatFigure(kilojoules(figures, energyNutrient[energyMethod]).value, 'kJ')}`,
+          ),
+        ]
+      : []),
+  ]
+}
+
+/** Weights among the particulars: what a serving and the whole batch come to. */
+function showWeights(
+  {batchGrams, portionGrams}: ChosenFigures,
+  {batches}: CookingState,
+  changed: boolean,
+): void {
+  const batch = document.querySelector('.particulars [data-shows="batch"]')
+  if ((changed || batches !== 1) && batchGrams) rewrite(batch, formatFigure(batchGrams.value, 'g'))
+  else putBack(batch)
+  const portion = document.querySelector('.particulars [data-shows="portion"]')
+  if (changed && portionGrams) rewrite(portion, formatFigure(portionGrams.value, 'g'))
+  else putBack(portion)
+}
+
+function showMissing(data: CookingData, figures: ChosenFigures, changed: boolean): void {
+  const table = document.querySelector('table.figures')
+  const list = document.querySelector('ul.missing')
+  if (!changed) {
+    if (list?.classList.contains('added')) list.remove()
+    else putBack(list)
+    return
+  }
+  const words = unpackedWords(data.words.carried)
+  const texts = missingTexts(figures.batch, data.rows, data.choice, words)
+  const items = texts.map((text) => element('li', '', text))
+  if (list) rewrite(list, ...items)
+  else if (items.length > 0) table?.after(element('ul', 'missing added', ...items))
+}
+
+function showBeams({words}: CookingData, main: Figures<Basis>, changed: boolean): void {
+  const list = document.querySelector('.beams ul')
+  putBack(list)
+  const shares = changed ? energyShares(main) : undefined
+  const [pattern] = list?.querySelectorAll('li') ?? []
+  if (!list || !shares || !pattern) return
+  const items = shares.map(({source, ratio}) => {
+    const item = pattern.cloneNode(true)
+    if (!(item instanceof HTMLElement)) return item
+    const percent = roundedText(ratio * 100, 0)
+    rewrite(item.querySelector('span'), fill(words.share, {name: words.energy[source], percent}))
+    item.querySelector('.weight-hung')?.setAttribute('x', hangsAt(ratio))
+    return item
+  })
+  rewrite(list, ...items)
+}

@@ -1,0 +1,159 @@
+import type {CookingData} from '../parts/cooking-data.ts'
+import {fill} from '../words/fill.ts'
+import {captionText} from './cooking/caption.ts'
+import {offerToKeepAwake} from './cooking/keep-awake.ts'
+import {showAmounts} from './cooking/show-amounts.ts'
+import {showFigures} from './cooking/show-figures.ts'
+import {type CookingState, stateFrom, writtenState} from './cooking/state.ts'
+import {addSwitches, choiceTexts} from './cooking/switches.ts'
+import {addTicks} from './cooking/ticks.ts'
+import {addTimers} from './cooking/timers.ts'
+import {copyText} from './shared/copy-text.ts'
+import {element} from './shared/element.ts'
+import {keep, kept} from './shared/kept.ts'
+import {putBack, rewrite} from './shared/written.ts'
+
+/** Cooking from a page: how much, what instead of what, what is done, how long yet. */
+
+const controls = document.querySelector<HTMLElement>('#cooking')
+const text = document.querySelector('#cooking-data')?.textContent
+
+if (controls && text) start(controls, JSON.parse(text))
+
+function start(controls: HTMLElement, data: CookingData): void {
+  const name = `scalepan recipe ${data.slug}`
+  const ticksName = `scalepan ticks ${data.slug}`
+  let state = stateFrom(kept(name), data)
+  const switches = addSwitches(data, (line, choice) => {
+    show({...state, choices: state.choices.with(line, choice)})
+  })
+  const before: unknown = kept(ticksName)
+  const ticked = new Set<string>(Array.isArray(before) ? before : [])
+  const ticks = addTicks(data, ticked, (done) => keep(ticksName, done))
+  addTimers(data)
+  addChosenNote()
+  offerToKeepAwake(controls.querySelector('#awake'))
+
+  function show(next: CookingState): void {
+    state = next
+    showAmounts(data, state)
+    showFigures(data, state)
+    showWhatIsCooked(controls, data, state)
+    switches.show(state.choices)
+    keep(name, state)
+  }
+
+  const fields = fieldsOf(controls)
+  controls.addEventListener('input', ({target}) => {
+    const batches = batchesAsked(data, state, fields, target)
+    if (batches === undefined) return
+    show({...state, batches})
+    setFields(fields, data, state, target)
+  })
+  controls.querySelector('#as-written')?.addEventListener('click', () => {
+    ticks.clear()
+    keep(ticksName, [])
+    setFields(fields, data, writtenState(data))
+    show(writtenState(data))
+  })
+  controls.querySelector('#copy-text')?.addEventListener('click', async ({currentTarget}) => {
+    if (!(currentTarget instanceof HTMLElement)) return
+    const isCopied = await copyText(captionText(data, state), currentTarget, data.words.copy)
+    tell(controls, isCopied ? data.words.status.copied : data.words.status.copyBelow)
+  })
+  controls.hidden = false
+  setFields(fields, data, state)
+  show(state)
+}
+
+interface Fields {
+  readonly servings: HTMLInputElement | null
+  readonly have: HTMLInputElement | null
+  readonly of: HTMLSelectElement | null
+  readonly tin: HTMLSelectElement | null
+}
+
+function fieldsOf(controls: HTMLElement): Fields {
+  return {
+    servings: controls.querySelector<HTMLInputElement>('#cooking-servings'),
+    have: controls.querySelector<HTMLInputElement>('#cooking-have'),
+    of: controls.querySelector<HTMLSelectElement>('#cooking-of'),
+    tin: controls.querySelector<HTMLSelectElement>('#cooking-tin'),
+  }
+}
+
+/** How many batches a field asks for; undefined while it asks for nothing that can be made. */
+function batchesAsked(
+  data: CookingData,
+  state: CookingState,
+  {servings, have, of, tin}: Fields,
+  target: EventTarget | null,
+): number | undefined {
+  const asked = () => {
+    if (servings && target === servings) return Number(servings.value) / servesOf(data)
+    if (have && of && (target === have || target === of)) {
+      return Number(have.value) / listedGrams(data, state, Number(of.value))
+    }
+    return tin && target === tin ? Number(tin.value) : undefined
+  }
+  const batches = asked()
+  return batches !== undefined && Number.isFinite(batches) && batches > 0 ? batches : undefined
+}
+
+/** A component is counted in batches. */
+function servesOf({recipe}: CookingData): number {
+  return recipe.serves ?? 1
+}
+
+function listedGrams({lines}: CookingData, {choices}: CookingState, index: number): number {
+  const [low = Number.NaN, high = low] =
+    lines[index]?.choices[Math.max(0, choices[index] ?? 0)]?.grams ?? []
+  return (low + high) / 2
+}
+
+/** Sets every field to what is cooked, but for the one that the reader is at. */
+function setFields(
+  {servings, have, of, tin}: Fields,
+  data: CookingData,
+  {batches}: CookingState,
+  at?: EventTarget | null,
+): void {
+  if (servings && at !== servings) servings.value = plainNumber(batches * servesOf(data))
+  if (have && at !== have && at !== of) have.value = ''
+  // The tin that is shown is the one the amounts are for, or none.
+  if (tin && at !== tin) tin.selectedIndex = batches === 1 ? 0 : -1
+}
+
+function plainNumber(value: number): string {
+  return String(Number(value.toFixed(2)))
+}
+
+function showWhatIsCooked(controls: HTMLElement, data: CookingData, state: CookingState): void {
+  const {words, recipe} = data
+  const {batches} = state
+  const factor = plainNumber(batches)
+  tell(controls, batches === 1 ? '' : fill(words.status.scaled, {factor}))
+  const serves = document.querySelector('.particulars [data-shows="serves"]')
+  if (batches === 1 || recipe.serves === undefined) putBack(serves)
+  else {
+    const servings = plainNumber(recipe.serves * batches)
+    rewrite(serves, fill(words.scaledServings, {servings, written: recipe.serves}))
+  }
+  const choices = choiceTexts(data, state.choices)
+  const note = document.querySelector('#chosen')
+  if (!note) return
+  note.textContent = choices.length === 0 ? '' : fill(words.chosen, {choices: choices.join(', ')})
+}
+
+/** There from the start, so that what comes into it is read out. */
+function addChosenNote(): void {
+  const note = element('p', 'chosen')
+  note.id = 'chosen'
+  note.role = 'status'
+  document.querySelector('.headline')?.append(note)
+}
+
+function tell(controls: HTMLElement, text: string): void {
+  const status = controls.querySelector('#cooking-status')
+  if (status) status.textContent = text
+}
