@@ -3,6 +3,7 @@ import {type CheckFormat, checkFormats} from '../report/check-formats.ts'
 import {addBaking} from './add-baking.ts'
 import {addCompare} from './add-compare.ts'
 import {addEditor} from './add-editor.ts'
+import {addFit} from './add-fit.ts'
 import {addFoods} from './add-foods.ts'
 import {addPreview} from './add-preview.ts'
 import {addPrint} from './add-print.ts'
@@ -31,6 +32,7 @@ export function program(end: (code: ExitCode) => void): Command {
   addPreview(root, end)
   addCheck(root, end)
   addExplain(root, end)
+  addFit(root, end)
   addCompare(root, end)
   addFoods(root, end)
   addNew(root, end)

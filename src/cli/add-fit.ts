@@ -1,0 +1,67 @@
+import {Argument, type Command, InvalidArgumentError, Option} from 'commander'
+import type {ExitCode} from './exit-codes.ts'
+import type {FitOptions} from './fit-command.ts'
+
+const fitHelp = `
+A target is about a serving: "energy <= 500 kcal", "protein >= 20 % of energy", "fibre >= 3 g per
+100 kcal". A change counts as a share of the line's own amount; the sum of them is kept smallest. A
+line changes where its amount is a plain weight ("150 g"), to half or twice of it at most.
+
+Examples:
+  scalepan fit barley-pot "energy <= 430 kcal"
+  scalepan fit barley-pot "energy <= 430 kcal" "protein >= 38 g" --step 5
+  scalepan fit barley-pot "energy <= 430 kcal" --change carrot --change "pearl barley" --write
+  scalepan fit flatbreads "energy <= 250 kcal" --keep-ratio "water / bread flour"
+`
+
+/** The command that changes amounts until targets are met. */
+export function addFit(root: Command, end: (code: ExitCode) => void): void {
+  root
+    .command('fit')
+    .summary('change amounts as little as possible to meet targets')
+    .description(
+      'Finds the smallest change of a recipe’s amounts that meets targets, and what each target\ncosts; where they cannot all be met, says by how much. Writes nothing without --write.',
+    )
+    .addArgument(new Argument('<recipe>', 'its file, slug or title'))
+    .addArgument(new Argument('<targets...>', 'what a serving is to have'))
+    .option('--content <dir>', 'folder of the cookbook', 'content')
+    .addOption(listed('--change <line>', 'an ingredient that may change; others stay (repeatable)'))
+    .addOption(listed('--keep <line>', 'an ingredient that stays (repeatable)'))
+    .addOption(
+      listed('--between <bounds>', 'its least and most grams, "carrot=100..300" (repeatable)'),
+    )
+    .addOption(
+      listed('--keep-ratio <pair>', 'two ingredients in proportion, "water / flour" (repeatable)'),
+    )
+    .addOption(
+      new Option('--step <grams>', 'a changed amount is a whole number of these')
+        .default(1)
+        .argParser(stepGrams),
+    )
+    .option('--write', 'write the amounts into the recipe')
+    .addHelpText('after', fitHelp)
+    .action(
+      async (
+        recipe: string,
+        targets: readonly string[],
+        options: Omit<FitOptions, 'color'>,
+        command: Command,
+      ) => {
+        const {fitCommand} = await import('./fit-command.ts')
+        const color = command.optsWithGlobals().color !== false
+        end(await fitCommand(recipe, targets, {...options, color}))
+      },
+    )
+}
+
+function listed(flags: string, description: string): Option {
+  return new Option(flags, description)
+    .default([], 'none')
+    .argParser((text: string, before: readonly string[]) => [...before, text])
+}
+
+function stepGrams(text: string): number {
+  const step = Number(text)
+  if (/^\d+(?:\.\d+)?$/u.test(text) && step >= 0.1 && step <= 1000) return step
+  throw new InvalidArgumentError('Expected grams from 0.1 to 1000.')
+}
