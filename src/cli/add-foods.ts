@@ -89,6 +89,8 @@ A mapping names the published headings for the columns of a brought table; figur
 Examples:
   scalepan foods import national.csv --as national --map national.mapping
   scalepan foods import national.csv --as national    by the mapping saved beside the table
+  scalepan foods import FoodData_Central_csv --as fdc  a folder of food.csv, nutrient.csv and
+                                                       food_nutrient.csv (Foundation, SR Legacy)
 `
 
 function addImport(foods: Command, end: (code: ExitCode) => void): void {
@@ -98,7 +100,7 @@ function addImport(foods: Command, end: (code: ExitCode) => void): void {
     .description(
       'Turns a published composition table (delimited text, UTF-8) into content/tables/NAME.tsv by\na mapping of its columns, which is saved beside it as NAME.mapping. A row that cannot be\nunderstood stops it, and the table that was there stays.',
     )
-    .addArgument(new Argument('<file>', 'the download'))
+    .addArgument(new Argument('<file>', 'the download: a text, or the folder of FoodData Central'))
     .requiredOption('--as <name>', 'first part of the foods’ ids')
     .option('--map <file>', 'the mapping of its columns')
     .option(...contentOption)

@@ -9,6 +9,7 @@ import {message} from '../report/message.ts'
 import {textMessages} from '../report/text-report.ts'
 import {paintFor} from './colour.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
+import {importFdc} from './import-fdc.ts'
 import {importRows} from './import-rows.ts'
 import {print, tell} from './output.ts'
 import type {SharedOptions} from './shared-options.ts'
@@ -22,8 +23,8 @@ export interface ImportOptions extends SharedOptions {
 }
 
 /**
- * Brings a published table into the cookbook by a mapping of its columns, and keeps the mapping
- * beside it. The table that was there stays until the new one is whole.
+ * Brings a published table into the cookbook: a folder of FoodData Central as it is, any other by
+ * a mapping of its columns, which is kept beside it. The table that was there stays until the new one is whole.
  */
 export async function foodsImportCommand(
   file: string,
@@ -35,6 +36,12 @@ export async function foodsImportCommand(
     )
   }
   const folder = path.join(content, 'tables')
+  const target = path.join(folder, `${as}.tsv`)
+  if (await isFolder(file)) {
+    const count = await whole(target, (out) => importFdc(file, out))
+    print(`${target}: ${countText(count, 'food')}, named ${as}/<fdc_id>\n`)
+    return exitCodes.fine
+  }
   // Not `.yaml`: a text there that no build reads would be told at every check.
   const saved = path.join(folder, `${as}.mapping`)
   const text = await mappingText(map ?? saved)
@@ -44,7 +51,6 @@ export async function foodsImportCommand(
     for (const line of textMessages(messages, paintFor('stderr', color))) tell(line)
     return exitCodes.errorsFound
   }
-  const target = path.join(folder, `${as}.tsv`)
   const count = await whole(target, (out) => importRows(file, mapping, out))
   if (map !== undefined) await whole(saved, (out) => out.writeFile(text))
   print(`${target}: ${countText(count, 'food')}, named ${as}/${example(mapping)}\n`)
@@ -53,6 +59,14 @@ export async function foodsImportCommand(
 
 function example({columns}: TableMapping): string {
   return `<${columns[0]?.from.join(' ') ?? 'id'}>`
+}
+
+async function isFolder(file: string): Promise<boolean> {
+  try {
+    return (await disk.stat(file)).isDirectory()
+  } catch (error) {
+    throw new EnvironmentFailure(`Cannot read ${file}: ${diskReason(error)}`)
+  }
 }
 
 async function mappingText(file: string): Promise<string> {
