@@ -44,8 +44,11 @@ export function csvText({cookbook: {settings}, words}: Site, computed: Computed)
     .join('')
 }
 
-/** Quoted where it must be. A text that a spreadsheet would run as a formula gets a quote before it. */
+/**
+ * Quoted where it must be, and where it holds a `;`, which parts the cells in many languages. A text
+ * that a spreadsheet would run as a formula gets a quote before it.
+ */
 function csvCell(text: string): string {
   const harmless = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text
-  return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless
+  return /[",;\t\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless
 }
