@@ -54,5 +54,5 @@ export function figureHover(
 
 /** A writer's words as they are, not as Markdown: an editor would show its pictures and links. */
 function plainText(written: string): string {
-  return written.replace(/[\\`*_{}[\]()#+\-.!<>|&~]/gu, '\\$&').replace(/\s+/gu, ' ')
+  return written.replace(/[\\`*_[\]<>|&~]/gu, '\\$&').replace(/\s+/gu, ' ')
 }
