@@ -303,14 +303,12 @@ test('A list of ingredients, or none, is refused with the form to write', () => 
   ])
 })
 
-test('A thousand lines pass, one more is refused, ten thousand are refused quickly', () => {
+test('A thousand lines pass, one more is refused, ten thousand are refused with one message', () => {
   const lines = (count: number) =>
     Array.from({length: count}, (_, index) => `  food ${index}: 1 g`).join('\n')
   expect(readLines(lines(1000)).lines).toHaveLength(1000)
   expect(readLines(lines(1001)).reasons).toEqual([
     '`ingredients` has `1001` lines, expected `1000` at most',
   ])
-  const start = performance.now()
   expect(readLines(lines(10_000)).reasons).toHaveLength(1)
-  expect(performance.now() - start).toBeLessThan(3000)
 })

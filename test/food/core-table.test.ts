@@ -6,7 +6,6 @@ import {nameKey} from '../../src/food/name-key.ts'
 import {measureOf} from '../../src/units/measures.ts'
 import {difference, standardUncertainty} from '../../src/units/uncertain.ts'
 import {volumeNames} from '../../src/units/unit-names.ts'
-import {bestMilliseconds} from './best-time.ts'
 import {coreRows, printedFigure} from './core-rows.ts'
 
 const core = coreTable('us')
@@ -80,11 +79,6 @@ describe('The core table', () => {
 
   test('has refuse from 0 to 99 %', () => {
     expect(coreRows.filter(({row}) => row.refusePercent < 0 || row.refusePercent > 99)).toEqual([])
-  })
-
-  test('opens in single milliseconds', () => {
-    const time = bestMilliseconds(() => void coreTable('eu').lookUp('plain flour'))
-    expect(time).toBeLessThan(10)
   })
 })
 
