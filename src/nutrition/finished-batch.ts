@@ -27,35 +27,64 @@ export function finishedBatch(
   {usedGrams, mixedGrams}: {readonly usedGrams: Uncertain; readonly mixedGrams: Uncertain},
   cookbook: Cookbook,
 ): FinishedBatch {
-  const {batchGrams, problem} = finishedWeight(recipe, usedGrams, cookbook)
+  const {finishedGrams, problem} = finishedWeight(recipe, usedGrams, cookbook)
   const {scaleGrams} = cookbook.settings
   const left =
     recipe.leftBehind &&
     partWeighed(recipe.leftBehind, `what is left behind of ${recipe.title.value}`, scaleGrams)
-  // A weighed batch is what was taken out of the pot; otherwise all that was mixed is in it.
-  const servedRatio = left
-    ? batchGrams
-      ? quotient(batchGrams, sum([batchGrams, left]))
-      : quotient(difference(mixedGrams, left), mixedGrams)
-    : exact(1)
-  return {mixedGrams, servedRatio, ...(batchGrams && {batchGrams}), ...(problem && {problem})}
+  return {
+    mixedGrams,
+    ...withoutLeft({mixedGrams, finishedGrams, left, isWeighed: recipe.batch !== undefined}),
+    ...(problem && {problem}),
+  }
+}
+
+interface Cooked {
+  readonly mixedGrams: Uncertain
+  readonly finishedGrams: Uncertain | undefined
+  /** What stays in the pot. */
+  readonly left: Uncertain | undefined
+  /** Whether the finished weight was read on a scale. */
+  readonly isWeighed: boolean
+}
+
+/**
+ * What is served, and its share of the pot. A weighed batch is what was taken out of the pot; what a
+ * yield factor gives, or else all that was mixed, is still in it.
+ */
+function withoutLeft({
+  mixedGrams,
+  finishedGrams,
+  left,
+  isWeighed,
+}: Cooked): Pick<FinishedBatch, 'batchGrams' | 'servedRatio'> {
+  if (!left) return {servedRatio: exact(1), ...(finishedGrams && {batchGrams: finishedGrams})}
+  if (finishedGrams && isWeighed) {
+    return {
+      batchGrams: finishedGrams,
+      servedRatio: quotient(finishedGrams, sum([finishedGrams, left])),
+    }
+  }
+  const inPot = finishedGrams ?? mixedGrams
+  const served = difference(inPot, left)
+  return {servedRatio: quotient(served, inPot), ...(finishedGrams && {batchGrams: served})}
 }
 
 function finishedWeight(
   recipe: Recipe,
   usedGrams: Uncertain,
   {settings, foods}: Cookbook,
-): Pick<FinishedBatch, 'batchGrams' | 'problem'> {
+): Pick<FinishedBatch, 'problem'> & {readonly finishedGrams?: Uncertain} {
   if (recipe.batch) {
     const subject = `weighing of the finished ${recipe.title.value}`
     return {
-      batchGrams: weighed(recipe.batch.value, settings.scaleGrams, {kind: 'yield', subject}),
+      finishedGrams: weighed(recipe.batch.value, settings.scaleGrams, {kind: 'yield', subject}),
     }
   }
   if (!recipe.yieldFactor) return {}
   const {value: written, place} = recipe.yieldFactor
   const result = yieldFactor(written, foods)
-  if (result.ok) return {batchGrams: product(usedGrams, result.factor)}
+  if (result.ok) return {finishedGrams: product(usedGrams, result.factor)}
   const actual = written.kind === 'like' ? written.cooked : String(written.ratio)
   return {
     problem: {

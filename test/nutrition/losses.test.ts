@@ -99,6 +99,15 @@ describe('trimmed and left behind', () => {
     // 100 g of the dish is the same dish, however much of it was left in the pot.
     expect(per100g?.energy.value).toBeCloseTo((5 * 254) / 4, 8)
   })
+
+  test('is still in the weight that a yield factor gives', () => {
+    const yieldFactor = at({kind: 'ratio', ratio: 0.8, increment: 0.01} as const)
+    const more = {yieldFactor, leftBehind: at(grams(40))}
+    const {batch, batchGrams, per100g} = compute(dishOf(line('mince', 500), more))
+    expect(batchGrams?.value).toBeCloseTo(400 - 40, 8)
+    expect(batch.energy.value).toBeCloseTo(5 * 254 * (360 / 400), 8)
+    expect(per100g?.energy.value).toBeCloseTo((5 * 254) / 4, 8)
+  })
 })
 
 describe('retention', () => {
