@@ -1,11 +1,12 @@
 import {alluloseKcalPerGram} from '../food/method-factors.ts'
+import {kilojoulesPerKilocalorie} from '../food/nutrients.ts'
 import {
   energyBy,
   energyOfMacros,
   type MacroEnergy,
   type MacroSpans,
 } from '../nutrition/energy-of-macros.ts'
-import {roundedText} from '../units/format-figure.ts'
+import {formatFigure, roundedText} from '../units/format-figure.ts'
 import {type Span, spanGap} from '../units/span.ts'
 
 /** A printed energy, kcal, beside the energy of the macros printed with it. */
@@ -22,22 +23,30 @@ export interface EnergyGap {
   readonly wouldExplain: readonly string[]
 }
 
+interface Around {
+  /** kcal that may lie between the limits. */
+  readonly slack: number
+  /** Weight that the figures are for, g. */
+  readonly grams: number
+}
+
 /**
  * Multiplies printed macros out by every recognised method, each figure within the limits of its
  * rounding, and says how far the printed energy is from them.
- * @param slack kcal that may lie between the limits
  */
-export function energyGap(energy: Span, macros: MacroSpans, slack: number): EnergyGap {
+export function energyGap(energy: Span, macros: MacroSpans, {slack, grams}: Around): EnergyGap {
   const byMethod = energyOfMacros(macros).filter(({method}) => method !== 'energyEuKilojoules')
   const general = energyBy('energyGeneral', macros)
   const fitting = byMethod.find((one) => spanGap(one.energy, energy) <= slack)
   const gapKcal = energy.value - general.value
+  const {protein, fat, carbohydrate} = macros
+  const room = grams - protein.low - fat.low - carbohydrate.low
   return {
     general,
     byMethod,
     ...(fitting && {fits: fitting.method}),
     gapPercent: energy.value > 0 ? (100 * Math.abs(gapKcal)) / energy.value : 0,
-    wouldExplain: wouldExplain(gapKcal, macros.carbohydrate),
+    wouldExplain: gapKcal < 0 ? lessEnergy(-gapKcal, macros) : [moreEnergy(energy, general, room)],
   }
 }
 
@@ -54,15 +63,11 @@ const lighter: readonly (readonly [kcalLess: number, name: string])[] = [
 
 /**
  * Grams of one component that would close the gap alone, and are not more than the carbohydrate
- * they are part of. Alcohol, which the macros leave out, adds 7 kcal/g.
+ * they are part of.
+ * @param gapKcal kcal that the printed energy is lower, above 0
  */
-function wouldExplain(gapKcal: number, carbohydrate: Span): readonly string[] {
-  const grams = (kcalEach: number): number => Math.abs(gapKcal) / kcalEach
-  if (gapKcal >= 0) {
-    return [
-      `The stated energy is higher: ${gramsText(grams(7))} of alcohol (7 kcal/g) would explain it.`,
-    ]
-  }
+function lessEnergy(gapKcal: number, {carbohydrate}: MacroSpans): readonly string[] {
+  const grams = (kcalLess: number): number => gapKcal / kcalLess
   const names = lighter
     .filter(([kcalLess]) => grams(kcalLess) <= carbohydrate.high)
     .map(([kcalLess, name]) => `${gramsText(grams(kcalLess))} of ${name}`)
@@ -72,6 +77,31 @@ function wouldExplain(gapKcal: number, carbohydrate: Span): readonly string[] {
       ? 'The stated energy is lower than all of the carbohydrate would explain, whatever it is made of.'
       : `The stated energy is lower: ${choice} within the carbohydrate would explain it.`,
   ]
+}
+
+/**
+ * How far from kJ ÷ kcal the energy may be and still be the wrong line of the packet: fibre and
+ * rounding move it by less.
+ */
+const kilojouleSlackRatio = 0.15
+
+/**
+ * Kilojoules copied as kcal, or the alcohol that the macros leave out, at 7 kcal/g.
+ * @param room grams that are none of the macros
+ */
+function moreEnergy(energy: Span, general: Span, room: number): string {
+  const inKilojoules = energy.value / kilojoulesPerKilocalorie
+  if (Math.abs(inKilojoules - general.value) <= kilojouleSlackRatio * general.value) {
+    const [kilojoules, kilocalories] = [
+      formatFigure(energy.value, 'kJ', 0),
+      formatFigure(inKilojoules, 'kcal', 0),
+    ]
+    return `The stated energy may be the kilojoules of the packet: ${kilojoules} are ${kilocalories}.`
+  }
+  const alcohol = (energy.value - general.value) / 7
+  return alcohol <= room
+    ? `The stated energy is higher: ${gramsText(alcohol)} of alcohol (7 kcal/g) would explain it.`
+    : 'The stated energy is higher than alcohol (7 kcal/g) would explain.'
 }
 
 function gramsText(grams: number): string {

@@ -49,7 +49,7 @@ export function reconcile(
   const grams = (computed.batchGrams ?? computed.mixedGrams).value * share
   const {below, above} = allowance({nutrient: 'energy', value: energy.value, grams}, settings)
   return {
-    ...energyGap(spanOf(energy), macros, Math.min(below, above)),
+    ...energyGap(spanOf(energy), macros, {slack: Math.min(below, above), grams}),
     stated: energy,
     followsFromFoods: judge(stated, computed, settings).some(
       ({stated: figure, verdict}) => figure === energy && verdict === 'agrees',

@@ -66,8 +66,10 @@ describe('a printed energy beside its macros', () => {
     carbohydrateIs: 'total',
   }
 
+  const around = {slack: 0, grams: 500}
+
   test('says 629 by general factors, 2.3 % apart, and what would explain it', () => {
-    const gap = energyGap(spanOfRounded(615, 1), panel, 0)
+    const gap = energyGap(spanOfRounded(615, 1), panel, around)
     expect(gap.general.value).toBe(629)
     expect(gap.gapPercent).toBeCloseTo(2.28, 2)
     expect(gap.wouldExplain).toEqual([
@@ -80,17 +82,35 @@ describe('a printed energy beside its macros', () => {
   test('is not explained by more than there is carbohydrate', () => {
     const lean = {...panel, carbohydrate: gramsTo1(5)}
     // 361 kcal by general factors: 16 less are 4.0 g of what gives none, 10.0 g of polyols.
-    const {wouldExplain} = energyGap(spanOfRounded(345, 1), lean, 0)
+    const {wouldExplain} = energyGap(spanOfRounded(345, 1), lean, around)
     expect(wouldExplain[0]).toContain('4.0 g of insoluble fibre')
     expect(wouldExplain[0]).not.toContain('polyols')
-    expect(energyGap(spanOfRounded(200, 1), lean, 0).wouldExplain).toEqual([
+    expect(energyGap(spanOfRounded(200, 1), lean, around).wouldExplain).toEqual([
       'The stated energy is lower than all of the carbohydrate would explain, whatever it is made of.',
     ])
   })
 
   test('is explained by fibre where there is enough of it', () => {
-    expect(energyGap(spanOfRounded(615, 1), {...panel, fibre: gramsTo1(7)}, 0).fits).toBe(
+    expect(energyGap(spanOfRounded(615, 1), {...panel, fibre: gramsTo1(7)}, around).fits).toBe(
       'energyDigestible',
     )
+  })
+
+  // Regulation (EU) 1169/2011 Annex XV gives kJ before kcal: the line above is easily copied.
+  test('is told from the kilojoules of the packet: 2632 kJ are 629 kcal', () => {
+    expect(energyGap(spanOfRounded(2632, 1), panel, around).wouldExplain).toEqual([
+      'The stated energy may be the kilojoules of the packet: 2632 kJ are 629 kcal.',
+    ])
+  })
+
+  test('is not explained by more alcohol than there is room for', () => {
+    // 136 g of macros leave 64 g of 200 g; 448 kcal of alcohol are 64 g.
+    const near = {slack: 0, grams: 200}
+    expect(energyGap(spanOfRounded(629 + 434, 1), panel, near).wouldExplain).toEqual([
+      'The stated energy is higher: 62.0 g of alcohol (7 kcal/g) would explain it.',
+    ])
+    expect(energyGap(spanOfRounded(629 + 476, 1), panel, near).wouldExplain).toEqual([
+      'The stated energy is higher than alcohol (7 kcal/g) would explain.',
+    ])
   })
 })

@@ -72,7 +72,7 @@ function* energyBesideMacros(food: Food): Iterable<Oddity> {
   const energy = spanOf(per100g.energy)
   const macros = macroSpans(per100g)
   if (!energy || !macros || followsOwnFactors(food)) return
-  const gap = energyGap(energy, macros, slackKcal(energy.value))
+  const gap = energyGap(energy, macros, {slack: slackKcal(energy.value), grams: 100})
   if (gap.fits) return
   const expected = formatFigure(gap.general.value, 'kcal')
   yield {

@@ -84,7 +84,10 @@ function* energyBesideMacros(food: Food, label: Label): Iterable<Finding> {
   const printed = label.printed.get('energy')
   const macros = macroSpans(label)
   if (!energy || !printed || !macros) return
-  const gap = energyGap(energy, macros, slackRatio * energy.value)
+  const gap = energyGap(energy, macros, {
+    slack: slackRatio * energy.value,
+    grams: label.perGrams,
+  })
   if (gap.fits) return
   const expected = formatFigure(gap.general.value, 'kcal')
   yield {
