@@ -2,6 +2,7 @@
 
 import {createRequire} from 'node:module'
 import loadHighs, {type Highs} from 'highs'
+import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {type FitProblem, shortfall} from './fit-problem.ts'
 import {type Aim, isWhole, programText} from './program-text.ts'
 
@@ -30,6 +31,12 @@ export async function loadSolver(): Promise<Solver> {
       primal_feasibility_tolerance: 1e-9,
     })
     if (Status === 'Infeasible') return 'infeasible'
+    if (Status === 'Time limit reached') {
+      throw new EnvironmentFailure(
+        `No best amounts were found in ${patienceSeconds} s`,
+        'Name fewer lines with `--change`, or a larger `--step`',
+      )
+    }
     if (Status !== 'Optimal') throw new Error(`The solver ended with: ${Status}`)
     const primal = (name: string): number => {
       const column = Columns[name]
