@@ -17,6 +17,7 @@ export interface PartsTerm {
 export class LinearParts implements Parts {
   #terms: readonly PartsTerm[]
   #flat: Map<Source, number> | undefined
+  #isInSum = false
 
   constructor(terms: readonly PartsTerm[]) {
     this.#terms = terms
@@ -34,7 +35,10 @@ export class LinearParts implements Parts {
 
   #addInto(flat: Map<Source, number>, factor: number): void {
     for (const {parts, factor: own} of this.#terms) {
-      if (parts instanceof LinearParts && parts.#flat === undefined) {
+      // What stands in a second sum is flattened: components that share components would otherwise
+      // be added up once for every way that leads to them.
+      if (parts instanceof LinearParts && parts.#flat === undefined && !parts.#isInSum) {
+        parts.#isInSum = true
         parts.#addInto(flat, factor * own)
       } else {
         for (const [source, part] of parts) {

@@ -18,15 +18,22 @@ export function allFoods(computed: Computed): ReadonlySet<Food> {
 }
 
 /** Share of the mixed weight, 0 to 1, that foods of a kind make up, components by their own share. */
-export function shareOf(computed: Computed, isKind: (food: Food) => boolean): number {
-  let grams = 0
-  for (const {ingredient, staysGrams, role} of computed.lines) {
-    if (role !== 'counted') continue
-    const share =
-      ingredient.kind === 'food'
-        ? Number(isKind(ingredient.food))
-        : shareOf(ingredient.computed, isKind)
-    grams += staysGrams.value * share
+export function shareOf(dish: Computed, isKind: (food: Food) => boolean): number {
+  // Each component once: components that share components would be opened without end.
+  const shares = new Map<Computed, number>()
+  const share = (computed: Computed): number => {
+    const known = shares.get(computed)
+    if (known !== undefined) return known
+    let grams = 0
+    for (const {ingredient, staysGrams, role} of computed.lines) {
+      if (role !== 'counted') continue
+      const ofLine =
+        ingredient.kind === 'food' ? Number(isKind(ingredient.food)) : share(ingredient.computed)
+      grams += staysGrams.value * ofLine
+    }
+    const found = computed.mixedGrams.value > 0 ? grams / computed.mixedGrams.value : 0
+    shares.set(computed, found)
+    return found
   }
-  return computed.mixedGrams.value > 0 ? grams / computed.mixedGrams.value : 0
+  return share(dish)
 }

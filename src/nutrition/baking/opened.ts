@@ -10,21 +10,27 @@ export interface OpenedFood {
 
 /** Every food a batch is made of, however deep in components, each once, in order of first use. */
 export function openedFoods(computed: Computed): readonly OpenedFood[] {
-  const grams = new Map<Food, number>()
-  open(computed, 1, grams)
-  return Array.from(grams, ([food, weight]) => ({food, grams: weight}))
+  return Array.from(opened(computed, new Map()), ([food, grams]) => ({food, grams}))
 }
 
-/** @param share of the batch, 0 and up */
-function open(computed: Computed, share: number, grams: Map<Food, number>): void {
-  for (const {ingredient, role, staysGrams} of computed.lines) {
+/** @param known components opened before, so that each is opened once however many ways lead to it */
+function opened(
+  {lines}: Computed,
+  known: Map<Computed, ReadonlyMap<Food, number>>,
+): ReadonlyMap<Food, number> {
+  const grams = new Map<Food, number>()
+  const add = (food: Food, weight: number) => grams.set(food, (grams.get(food) ?? 0) + weight)
+  for (const {ingredient, role, staysGrams} of lines) {
     if (role !== 'counted') continue
     if (ingredient.kind === 'food') {
-      const before = grams.get(ingredient.food) ?? 0
-      grams.set(ingredient.food, before + staysGrams.value * share)
+      add(ingredient.food, staysGrams.value)
       continue
     }
-    const {batchGrams, mixedGrams} = ingredient.computed
-    open(ingredient.computed, (share * staysGrams.value) / (batchGrams ?? mixedGrams).value, grams)
+    const component = ingredient.computed
+    const within = known.get(component) ?? opened(component, known)
+    known.set(component, within)
+    const share = staysGrams.value / (component.batchGrams ?? component.mixedGrams).value
+    for (const [food, weight] of within) add(food, weight * share)
   }
+  return grams
 }
