@@ -16,6 +16,8 @@ export const feedPath = 'feed.xml'
 export const notFoundPath = '404.html'
 export const stylesheetPath = 'assets/site.css'
 export const paperStylesheetPath = 'assets/paper.css'
+/** Taken by pages that show the panel of the US, and by no other. */
+export const usPanelStylesheetPath = 'assets/us-panel.css'
 export const iconPath = 'assets/mark.svg'
 
 export const recipePath = (slug: string) => `recipes/${slug}/index.html`

@@ -1,6 +1,6 @@
 import type {Computed, ComputedLine} from '../src/nutrition/computed.ts'
 import {formatFigure} from '../src/units/format-figure.ts'
-import {absoluteHref, cardPath, recipePath, relativeHref} from './addresses.ts'
+import {absoluteHref, cardPath, paperStylesheetPath, recipePath, relativeHref} from './addresses.ts'
 import type {Part} from './part.ts'
 import {allergenSentences} from './parts/allergen-texts.ts'
 import {kitchenMeasure, lineWeight} from './parts/amount-text.ts'
@@ -28,6 +28,7 @@ export function cardPage(site: Site, computed: Computed): Page {
   const path = cardPath(recipe.slug)
   return shell(site, {
     path,
+    stylesheets: [paperStylesheetPath],
     title: words.card.title(recipe.title.value),
     kind: 'card-page',
     main: (

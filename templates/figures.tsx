@@ -62,7 +62,7 @@ function recipeRows(site: Site, computed: Computed): Part {
       <tr class="group">
         <th scope="rowgroup" colSpan={4}>
           {recipeLink(computed)}
-          <span class="give"> {basisText(computed, site.words)}</span>
+          <small> {basisText(computed, site.words)}</small>
         </th>
       </tr>
       {judged.map((figure) => statedRow(figure, site.words))}

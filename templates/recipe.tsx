@@ -1,6 +1,14 @@
 import type {Computed} from '../src/nutrition/computed.ts'
 import {energyShares} from '../src/nutrition/energy-shares.ts'
-import {captionPath, cardPath, csvPath, jsonLdPath, recipePath, relativeHref} from './addresses.ts'
+import {
+  captionPath,
+  cardPath,
+  csvPath,
+  jsonLdPath,
+  recipePath,
+  relativeHref,
+  usPanelStylesheetPath,
+} from './addresses.ts'
 import type {Part} from './part.ts'
 import {allergenLines} from './parts/allergen-lines.tsx'
 import {authored} from './parts/authored.ts'
@@ -33,6 +41,7 @@ export function recipePage(site: Site, computed: Computed): Page {
     ...(recipe.summary && {description: recipe.summary.value}),
     kind: 'recipe',
     scripts: ['recipe'],
+    ...(site.cookbook.settings.declare === 'us' && {stylesheets: [usPanelStylesheetPath]}),
     structured: structuredRecipe(site, computed),
     main: (
       <article>

@@ -8,6 +8,7 @@ import type {SiteFile} from './site-file.ts'
 const assetNames = [
   'site.css',
   'paper.css',
+  'us-panel.css',
   'recipe.js',
   'recipe-table.js',
   'shopping-list.js',

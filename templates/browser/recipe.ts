@@ -1,5 +1,6 @@
 import type {CookingData} from '../parts/cooking-data.ts'
 import {fill} from '../words/fill.ts'
+import {weightText} from './cooking/amount-texts.ts'
 import {captionText} from './cooking/caption.ts'
 import {offerToKeepAwake} from './cooking/keep-awake.ts'
 import {showAmounts} from './cooking/show-amounts.ts'
@@ -44,6 +45,11 @@ function start(controls: HTMLElement, data: CookingData): void {
   }
 
   const fields = fieldsOf(controls)
+  for (const {choices} of data.lines) {
+    const [written] = choices
+    if (written)
+      fields.of?.append(element('option', '', `${written.name}, ${weightText(written.grams, 1)}`))
+  }
   controls.addEventListener('input', ({target}) => {
     const batches = batchesAsked(data, state, fields, target)
     if (batches === undefined) return
@@ -59,7 +65,7 @@ function start(controls: HTMLElement, data: CookingData): void {
   controls.querySelector('#copy-text')?.addEventListener('click', async ({currentTarget}) => {
     if (!(currentTarget instanceof HTMLElement)) return
     const isCopied = await copyText(captionText(data, state), currentTarget, data.words.copy)
-    tell(controls, isCopied ? data.words.status.copied : data.words.status.copyBelow)
+    tell(controls, isCopied ? data.words.copied : data.words.copyBelow)
   })
   controls.hidden = false
   setFields(fields, data, state)
@@ -92,7 +98,7 @@ function batchesAsked(
   const asked = () => {
     if (servings && target === servings) return Number(servings.value) / servesOf(data)
     if (have && of && (target === have || target === of)) {
-      return Number(have.value) / listedGrams(data, state, Number(of.value))
+      return Number(have.value) / listedGrams(data, state, of.selectedIndex)
     }
     return tin && target === tin ? Number(tin.value) : undefined
   }
@@ -132,7 +138,7 @@ function showWhatIsCooked(controls: HTMLElement, data: CookingData, state: Cooki
   const {words, recipe} = data
   const {batches} = state
   const factor = plainNumber(batches)
-  tell(controls, batches === 1 ? '' : fill(words.status.scaled, {factor}))
+  tell(controls, batches === 1 ? '' : fill(words.scaled, {factor}))
   const serves = document.querySelector('.particulars [data-shows="serves"]')
   if (batches === 1 || recipe.serves === undefined) putBack(serves)
   else {

@@ -1,4 +1,4 @@
-import type {Nutrient} from '../../src/food/nutrients.ts'
+import type {Nutrient, PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed, ComputedLine} from '../../src/nutrition/computed.ts'
 import {energyNutrient} from '../../src/nutrition/energy-nutrient.ts'
 import {type PackedRecipe, packedRecipe} from '../../src/nutrition/packed-recipe.ts'
@@ -10,7 +10,7 @@ import type {Site} from '../site.ts'
 import {type PackedWords, packedWords} from '../words/carried-words.ts'
 import type {Words} from '../words/en.ts'
 import {allergenSentences} from './allergen-texts.ts'
-import {type FigureChoice, type FigureRow, toldRows} from './figure-rows.ts'
+import {type FigureChoice, toldRows} from './figure-rows.ts'
 import {publishedFigures} from './published-figures.ts'
 
 /** What the script of a recipe page works with; made by the same build, so that it is trusted. */
@@ -20,7 +20,7 @@ export interface CookingData {
   readonly recipe: PackedRecipe
   readonly choice: FigureChoice
   /** The figures of the table, and those that are named below it. */
-  readonly rows: readonly FigureRow[]
+  readonly rows: readonly PublishedNutrient[]
   /** In the order of the recipe's lines. */
   readonly lines: readonly CookedLine[]
   readonly caption: {
@@ -53,27 +53,12 @@ export interface Measure {
   readonly many: string
 }
 
-/** What the form says from the start, the script need not know. */
-type CookingTexts = Omit<
-  Words['cooking'],
-  | 'title'
-  | 'servings'
-  | 'batches'
-  | 'have'
-  | 'haveOf'
-  | 'tin'
-  | 'awake'
-  | 'again'
-  | 'csv'
-  | 'jsonld'
-  | 'csvColumns'
->
+type ScriptTexts = Words['cooking']['script']
 
-export interface CookingWords extends CookingTexts {
+export interface CookingWords extends ScriptTexts {
   readonly carried: PackedWords
   readonly energy: Omit<Words['energy'], 'share' | 'title'>
   readonly share: string
-  readonly serving: string
   readonly servingOf: string
 }
 
@@ -82,13 +67,17 @@ export function cookingData(site: Site, computed: Computed): CookingData {
   const {cookbook, words} = site
   const {recipe} = computed
   const {rules, carbohydrate, energyMethod, address} = cookbook.settings
+  const {figures} = publishedFigures(computed, cookbook.settings)
+  const headed = figures.map(({nutrient}) => nutrient)
   const choice = {rules, carbohydrate, ...(energyMethod && {energyMethod})}
+  const rows = toldRows(computed.perServing ?? computed.batch, choice).map((row) => row.nutrient)
+  const named = [...new Set([...headed, ...rows])]
   return {
     slug: recipe.slug,
     title: recipe.title.value,
-    recipe: packedRecipe(computed, shownNutrients(site, computed, choice)),
+    recipe: packedRecipe(computed, shownNutrients(named, choice)),
     choice,
-    rows: toldRows(computed.perServing ?? computed.batch, choice),
+    rows,
     lines: computed.lines.map(cookedLine),
     caption: {
       allergens: allergenSentences(site, computed),
@@ -96,7 +85,7 @@ export function cookingData(site: Site, computed: Computed): CookingData {
       full: words.caption.full,
       ifWanted: words.recipe.ifWanted,
     },
-    words: cookingWords(words),
+    words: cookingWords(words, named),
   }
 }
 
@@ -126,16 +115,15 @@ function measureOf(amount: Exclude<Amount, {kind: 'weight'}>): Measure {
   return {count: value, one: measureWord(amount, 1), many: measureWord(amount, 2)}
 }
 
-/** Everything that stands in the tables, the headline and the beams of the page. */
-function shownNutrients(site: Site, computed: Computed, choice: FigureChoice): readonly Nutrient[] {
-  const {figures} = publishedFigures(computed, site.cookbook.settings)
-  const main = computed.perServing ?? computed.batch
-  const rows = toldRows(main, choice)
-  const names = [...figures, ...rows].map(({nutrient}) => nutrient)
+/** The published figures by their internal names, and what the beams and kilojoules need. */
+function shownNutrients(
+  published: readonly PublishedNutrient[],
+  choice: FigureChoice,
+): readonly Nutrient[] {
   const isEu = energyNutrient[choice.energyMethod ?? 'foods'] === 'energyEu'
   return [
     ...new Set<Nutrient>([
-      ...names.map((nutrient) => internalNutrient(nutrient, choice)),
+      ...published.map((nutrient) => internalNutrient(nutrient, choice)),
       ...(isEu ? (['energyEuKilojoules'] as const) : []),
       'protein',
       'fat',
@@ -148,29 +136,13 @@ function shownNutrients(site: Site, computed: Computed, choice: FigureChoice): r
   ]
 }
 
-function cookingWords(words: Words): CookingWords {
+function cookingWords(words: Words, named: readonly PublishedNutrient[]): CookingWords {
   const {share, title: _, ...energy} = words.energy
-  const {cooking} = words
   return {
-    copy: cooking.copy,
-    status: cooking.status,
-    scaledServings: cooking.scaledServings,
-    chosen: cooking.chosen,
-    with: cooking.with,
-    insteadOf: cooking.insteadOf,
-    putIn: cooking.putIn,
-    takeInstead: cooking.takeInstead,
-    tick: cooking.tick,
-    servingCount: cooking.servingCount,
-    timers: cooking.timers,
-    startTimer: cooking.startTimer,
-    timerOf: cooking.timerOf,
-    timerEnded: cooking.timerEnded,
-    stopTimer: cooking.stopTimer,
-    carried: packedWords(words),
+    ...words.cooking.script,
+    carried: packedWords(words, named),
     energy,
     share: share('{name}', '{percent}'),
-    serving: words.figures.serving,
     servingOf: words.figures.servingOf('{weight}'),
   }
 }

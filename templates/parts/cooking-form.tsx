@@ -2,7 +2,6 @@ import {otherTins} from '../../src/nutrition/baking/usual-tins.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
-import {lineWeight} from './amount-text.ts'
 import {cookingData} from './cooking-data.ts'
 import {jsonScript} from './json-script.ts'
 
@@ -16,7 +15,7 @@ export function cookingForm(site: Site, computed: Computed): Part {
       <fieldset class="row">
         <legend>{cooking.title}</legend>
         {batchField(site, computed)}
-        {haveField(site, computed)}
+        {haveField(site)}
         {tinField(site, computed)}
         <p>
           <button type="button" id="as-written">
@@ -27,7 +26,7 @@ export function cookingForm(site: Site, computed: Computed): Part {
       <p id="cooking-status" role="status" />
       <p class="row">
         <button type="button" id="copy-text">
-          {cooking.copy}
+          {cooking.script.copy}
         </button>
         <label id="awake" hidden>
           <input type="checkbox" /> {cooking.awake}
@@ -53,7 +52,8 @@ function batchField({words: {cooking}}: Site, {recipe}: Computed): Part {
   )
 }
 
-function haveField({words: {cooking}}: Site, {lines}: Computed): Part {
+/** The ingredients to choose from are known to the script. */
+function haveField({words: {cooking}}: Site): Part {
   return (
     <>
       <p>
@@ -62,11 +62,7 @@ function haveField({words: {cooking}}: Site, {lines}: Computed): Part {
       </p>
       <p>
         <label for="cooking-of">{cooking.haveOf}</label>
-        <select id="cooking-of">
-          {lines.map((entry, index) => (
-            <option value={`${index}`}>{`${entry.line.name.value}, ${lineWeight(entry)}`}</option>
-          ))}
-        </select>
+        <select id="cooking-of" />
       </p>
     </>
   )

@@ -84,19 +84,19 @@ export function toldRows(figures: Figures<Basis>, choice: FigureChoice): readonl
   return figureRows(choice).filter((row) => !row.isQuiet || isRowShown(row, figures, choice))
 }
 
-/** Names the foods that leave a figure of the rows incomplete, a line for each set of foods. */
+/** Names the foods that leave one of the figures incomplete, a line for each set of foods. */
 export function missingTexts(
   batch: Figures<'batch'>,
-  rows: readonly FigureRow[],
+  nutrients: readonly PublishedNutrient[],
   choice: FigureChoice,
   words: Pick<CarriedWords, 'nutrientName' | 'and' | 'missing'>,
 ): readonly string[] {
   const byFoods = new Map<string, string[]>()
-  for (const row of rows) {
-    const {missing} = publishedFigure(batch, row.nutrient, choice)
+  for (const nutrient of nutrients) {
+    const {missing} = publishedFigure(batch, nutrient, choice)
     if (missing.size === 0) continue
     const foods = [...missing].join(', ')
-    byFoods.set(foods, [...(byFoods.get(foods) ?? []), words.nutrientName[row.nutrient]])
+    byFoods.set(foods, [...(byFoods.get(foods) ?? []), words.nutrientName[nutrient] ?? nutrient])
   }
   return [...byFoods].map(([foods, names]) => words.missing(words.and(names), foods))
 }

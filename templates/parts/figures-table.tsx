@@ -39,7 +39,7 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
               {(isPart && words.nutrientPart[nutrient]) ?? words.nutrient[nutrient]}
             </th>
             {columns.map(({figures}) => (
-              <td class="number">
+              <td>
                 {figureCell(nutrient, publishedFigure(figures, nutrient, settings), words)}
                 {nutrient === 'energy' ? kilojoulesGiven(figures, settings) : undefined}
               </td>
@@ -61,23 +61,23 @@ export function figureCell(nutrient: PublishedNutrient, figure: Figure, words: W
   const {before, text, behind} = figureCellText(nutrient, figure, words)
   return (
     <>
-      {before === undefined ? undefined : <span class="give">{before} </span>}
+      {before === undefined ? undefined : <small>{before} </small>}
       {text}
-      {behind === undefined ? undefined : <span class="give"> {behind}</span>}
+      {behind === undefined ? undefined : <small> {behind}</small>}
     </>
   )
 }
 
 function kilojoulesGiven(figures: Figures<Basis>, {energyMethod = 'foods'}: Settings): Part {
   const {value} = kilojoules(figures, energyNutrient[energyMethod])
-  return <span class="give"> {formatFigure(value, 'kJ')}</span>
+  return <small> {formatFigure(value, 'kJ')}</small>
 }
 
 /** Names the foods that leave a figure incomplete, nutrient by nutrient; undefined when none does. */
 export function missingFigures({cookbook: {settings}, words}: Site, computed: Computed): Part {
   const {batch, perServing} = computed
-  const rows = toldRows(perServing ?? batch, settings)
-  const texts = missingTexts(batch, rows, settings, carriedWords(words))
+  const told = toldRows(perServing ?? batch, settings).map(({nutrient}) => nutrient)
+  const texts = missingTexts(batch, told, settings, carriedWords(words))
   if (texts.length === 0) return undefined
   return (
     <ul class="missing">

@@ -42,7 +42,7 @@ export function statedRow({stated, computed, against, verdict}: Judged, words: W
     <tr>
       <th scope="row">
         {words.nutrient[nutrient]}
-        {method && <span class="give"> {words.declared.energyMethod[method]}</span>}
+        {method && <small> {words.declared.energyMethod[method]}</small>}
       </th>
       <td class="number">{text}</td>
       <td class="number">{figureCell(nutrient, computed, words)}</td>

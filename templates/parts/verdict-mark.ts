@@ -19,8 +19,8 @@ export function verdictMark(verdict: Verdict, words: Words): Element {
     s(
       'svg',
       {viewBox: '0 0 16 16', width: 22, height: 22, ariaHidden: 'true', className: ['pointer']},
-      s('path', {d: 'M1.5 13a6.5 6.5 0 0 1 13 0z', className: ['dial']}),
-      s('path', {d: pointer[verdict], className: ['needle']}),
+      s('path', {d: 'M1.5 13a6.5 6.5 0 0 1 13 0z'}),
+      s('path', {d: pointer[verdict]}),
     ),
     ' ',
     words.verdict[verdict],

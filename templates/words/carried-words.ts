@@ -1,10 +1,14 @@
+import type {PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Words} from './en.ts'
 import {fill} from './fill.ts'
+
+/** Of the nutrients a page speaks of. */
+type NutrientNames = Readonly<Partial<Words['nutrientName']>>
 
 /** What a script says about figures: the same texts, in the same words, as the build. */
 export interface CarriedWords
   extends Pick<Words, 'atLeast' | 'atLeastBefore' | 'plusMinus' | 'unknown' | 'and'> {
-  readonly nutrientName: Words['nutrientName']
+  readonly nutrientName: NutrientNames
   readonly missing: Words['figures']['missing']
 }
 
@@ -16,7 +20,7 @@ export interface PackedWords {
   readonly unknown: string
   /** What stands before the last of several. */
   readonly lastAnd: string
-  readonly nutrientName: Words['nutrientName']
+  readonly nutrientName: NutrientNames
   readonly missing: string
 }
 
@@ -25,14 +29,15 @@ export function carriedWords(words: Words): CarriedWords {
   return {...words, missing: words.figures.missing}
 }
 
-export function packedWords(words: Words): PackedWords {
+/** @param named the nutrients that the page speaks of */
+export function packedWords(words: Words, named: readonly PublishedNutrient[]): PackedWords {
   return {
     atLeast: words.atLeast('{amount}'),
     atLeastBefore: words.atLeastBefore,
     plusMinus: words.plusMinus('{amount}'),
     unknown: words.unknown,
     lastAnd: words.and(['', '']),
-    nutrientName: words.nutrientName,
+    nutrientName: Object.fromEntries(named.map((name) => [name, words.nutrientName[name]])),
     missing: words.figures.missing('{names}', '{foods}'),
   }
 }

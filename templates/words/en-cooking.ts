@@ -1,4 +1,4 @@
-/** Texts of a recipe that is scaled, changed and cooked from; {names} are filled in by its script. */
+/** Texts of a recipe that is scaled, changed and cooked from. */
 export const cooking = {
   title: 'How much to make',
   servings: 'Servings',
@@ -8,28 +8,6 @@ export const cooking = {
   tin: 'Tin at hand',
   awake: 'Keep the screen on',
   again: 'As written',
-  copy: 'Copy as text',
-  /** The form is told what it did by one of these. */
-  status: {
-    scaled:
-      'Every amount × {factor}. One serving stays as it is; times and temperatures do not scale.',
-    copied: 'Copied.',
-    copyBelow: 'Mark the text below and copy it.',
-  },
-  scaledServings: '{servings} instead of {written}',
-  chosen:
-    'Worked out for your choice: {choices}. What is stated, declared, claimed and compared below is the recipe as written.',
-  with: 'with {name}',
-  insteadOf: '{name} instead of {written}',
-  putIn: 'Put {name} in',
-  takeInstead: 'Take {name} instead',
-  tick: 'Done: {what}',
-  servingCount: {one: '{count} serving', many: '{count} servings'},
-  timers: 'Timers',
-  startTimer: 'Start a timer: {time}',
-  timerOf: '{time}, step {step}',
-  timerEnded: 'Time is up',
-  stopTimer: 'Stop',
   csv: 'Amounts and figures (CSV)',
   jsonld: 'For machines (JSON-LD)',
   csvColumns: {
@@ -37,5 +15,28 @@ export const cooking = {
     grams: 'Grams',
     total: 'Whole batch',
     serving: 'One serving',
+  },
+
+  /** What the script of the page says; it fills in the {names}. */
+  script: {
+    copy: 'Copy as text',
+    copied: 'Copied.',
+    copyBelow: 'Mark the text below and copy it.',
+    scaled:
+      'Every amount × {factor}. One serving stays as it is; times and temperatures do not scale.',
+    scaledServings: '{servings} instead of {written}',
+    chosen:
+      'Worked out for your choice: {choices}. What is stated, declared, claimed and compared below is the recipe as written.',
+    with: 'with {name}',
+    insteadOf: '{name} instead of {written}',
+    putIn: 'Put {name} in',
+    takeInstead: 'Take {name} instead',
+    tick: 'Done: {what}',
+    servingCount: {one: '{count} serving', many: '{count} servings'},
+    timers: 'Timers',
+    startTimer: 'Start a timer: {time}',
+    timerOf: '{time}, step {step}',
+    timerEnded: 'Time is up',
+    stopTimer: 'Stop',
   },
 }

@@ -89,14 +89,14 @@ function cellNodes(
   const {before, text, behind} = figureCellText(nutrient, figure, unpackedWords(words.carried))
   const {energyMethod = 'foods'} = choice
   return [
-    ...(before === undefined ? [] : [element('span', 'give', `${before} `)]),
+    ...(before === undefined ? [] : [element('small', '', `${before} `)]),
     text,
-    ...(behind === undefined ? [] : [element('span', 'give', ` ${behind}`)]),
+    ...(behind === undefined ? [] : [element('small', '', ` ${behind}`)]),
     ...(nutrient === 'energy'
       ? [
           element(
-            'span',
-            'give',
+            'small',
+            '',
             ` ${formatFigure(kilojoules(figures, energyNutrient[energyMethod]).value, 'kJ')}`,
           ),
         ]
