@@ -17,7 +17,7 @@ import {diagnostic} from './diagnostics.ts'
 import {OpenCookbook} from './open-cookbook.ts'
 
 /** Milliseconds without a key before what is typed is examined: a pause, not a wait. */
-const pauseMilliseconds = 150
+const leastPauseMilliseconds = 150
 
 /** What the folders need of the server. */
 export interface Desk {
@@ -34,6 +34,8 @@ export class OpenFolder {
   readonly #desk: Desk
   #cookbook: OpenCookbook | undefined
   #pause: NodeJS.Timeout | undefined
+  /** As long as the last examination took, so that a big cookbook leaves time for answers. */
+  #pauseMilliseconds = leastPauseMilliseconds
   /** URIs the editor shows findings in. */
   #told: ReadonlySet<string> = new Set()
 
@@ -71,7 +73,7 @@ export class OpenFolder {
       } catch (error) {
         this.#log(error)
       }
-    }, pauseMilliseconds)
+    }, this.#pauseMilliseconds)
   }
 
   async #readDisk(): Promise<void> {
@@ -101,7 +103,9 @@ export class OpenFolder {
 
   #publish(): void {
     clearTimeout(this.#pause)
+    const begun = performance.now()
     const examined = this.examined()
+    this.#pauseMilliseconds = Math.max(leastPauseMilliseconds, performance.now() - begun)
     if (!examined) return
     const {problems, cookbook} = examined
     const open = this.#open()

@@ -9,10 +9,12 @@ import type {
   CodeAction,
   CompletionList,
   Diagnostic,
+  FileSystemWatcher,
   Hover,
   Location,
   Position,
   PublishDiagnosticsParams,
+  RegistrationParams,
 } from 'vscode-languageserver/node'
 import {
   createProtocolConnection,
@@ -30,6 +32,8 @@ export class Editor {
   readonly #documents = new Map<string, TextDocument>()
   readonly #found = new Map<string, PublishDiagnosticsParams>()
   #told: () => void = () => undefined
+  /** Patterns of the files whose changes on the disk the server wants to hear of. */
+  readonly watched: Promise<readonly string[]>
 
   constructor(entry: string) {
     this.#server = spawn(process.execPath, [entry, 'lsp', '--stdio'], {
@@ -49,6 +53,15 @@ export class Editor {
         this.#told()
       },
     )
+    this.watched = new Promise((resolve) => {
+      this.#connection.onRequest(
+        'client/registerCapability',
+        ({registrations}: RegistrationParams) => {
+          const watchers: readonly FileSystemWatcher[] = registrations[0]?.registerOptions.watchers
+          resolve(watchers.map(({globPattern}) => String(globPattern)))
+        },
+      )
+    })
     this.#connection.listen()
   }
 
@@ -56,7 +69,7 @@ export class Editor {
     await this.#connection.sendRequest('initialize', {
       processId: process.pid,
       rootUri: null,
-      capabilities: {},
+      capabilities: {workspace: {didChangeWatchedFiles: {dynamicRegistration: true}}},
     })
     await this.#connection.sendNotification('initialized', {})
   }
@@ -79,6 +92,13 @@ export class Editor {
       textDocument: {uri, languageId: 'markdown', version: 1, text},
     })
     return uri
+  }
+
+  /** Tells that somebody else wrote a file. */
+  async changedOnDisk(file: string): Promise<void> {
+    await this.#connection.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{uri: pathToFileURL(file).href, type: 2}],
+    })
   }
 
   /** Closes every file without saving it. */

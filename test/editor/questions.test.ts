@@ -3,6 +3,7 @@
 import {expect, test} from 'vitest'
 import {TextDocument} from 'vscode-languageserver-textdocument'
 import {examine} from '../../src/build.ts'
+import {completion} from '../../src/editor/completion.ts'
 import {definition} from '../../src/editor/definition.ts'
 import {hover} from '../../src/editor/hover.ts'
 import {type FoundFile, quickFixes} from '../../src/editor/quick-fixes.ts'
@@ -137,4 +138,21 @@ test('names lead to where they are written', () => {
   })
   expect(definition(asked('white rice'), cookbook)).toBeUndefined()
   expect(definition(asked('Cook it'), cookbook)).toBeUndefined()
+})
+
+test('at every place, in every state of the writing, there is an answer', () => {
+  const examined = cookbookWith(bowl)
+  const kinds = new Set<string>()
+  for (let offset = 0; offset <= bowl.length; offset++) {
+    // As it stands when the cursor is there, and when nothing below is written yet.
+    for (const text of [bowl, bowl.slice(0, offset)]) {
+      const {items} = completion({path, text, offset}, examined)
+      for (const {label} of items.slice(0, 1)) kinds.add(label)
+      hover({path: 'recipes/other.md', text, offset}, examined)
+      definition({path, text, offset}, examined)
+    }
+  }
+  for (const label of ['title', 'serving', 'amount', 'base', 'energy'])
+    expect(kinds).toContain(label)
+  expect(completion({path, text: bowl, offset: bowl.length}, examined).items).toEqual([])
 })

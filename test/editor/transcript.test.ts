@@ -92,6 +92,19 @@ test('what is typed in one file is found in another', async () => {
   await editor.found(recipe, lacks('unknown-food'))
 })
 
+test('what changes on the disk is seen, in the file that is open too', async () => {
+  const recipe = await editor.open(file('recipes/baked-oats.md'))
+  await editor.found(recipe, lacks('unknown-food'))
+  const foods = readFileSync(file('foods.yaml'), 'utf8')
+  writeFileSync(file('foods.yaml'), foods.replace('vanilla whey powder:', 'vanilla powder:'))
+  await editor.changedOnDisk(file('foods.yaml'))
+  await editor.found(recipe, has('unknown-food'))
+  writeFileSync(file('foods.yaml'), foods)
+  await editor.changedOnDisk(file('foods.yaml'))
+  await editor.found(recipe, lacks('unknown-food'))
+  expect(await editor.watched).toContain('**/{cookbook,foods}.yaml')
+})
+
 test('a recipe that is not saved yet belongs to the cookbook', async () => {
   const text =
     '---\ntitle: Rice\nserves: 1\nyield: 80 g\ningredients: { rise: 80 g }\n---\n\nBoil.\n'
