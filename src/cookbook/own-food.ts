@@ -7,6 +7,7 @@ import type {PublishedFoods} from '../food/published-foods.ts'
 import type {WeightAmount} from '../units/amount.ts'
 import {measureOf} from '../units/measures.ts'
 import {unitWords, volumeNames} from '../units/unit-names.ts'
+import {type CupSystem, millilitresPerUnit} from '../units/units.ts'
 import type {FoodValues} from './own-food-fields.ts'
 import type {Located} from './problem.ts'
 import type {Report} from './problems.ts'
@@ -18,6 +19,8 @@ export interface OwnFoodEntry {
   readonly fields: FoodValues
   /** Path of foods.yaml, relative to the cookbook folder. */
   readonly file: string
+  /** What the measures of the cookbook are filled with. */
+  readonly cups: CupSystem
   readonly report: Report
 }
 
@@ -54,7 +57,7 @@ export function labelledFood(
     contains: new Set(values(fields.contains)),
     allergensKnown: fields.contains !== undefined,
     refuseRatio: fields.refuse?.value ?? 0,
-    measures: new Map([...measureBeside(value.per), ...measures(fields)]),
+    ...measuredBy([...measureBeside(value.per), ...measures(fields)], entry),
     per100g: labelFigures(label, name.value),
     ...(polyolGrams.size > 0 && {polyolGrams}),
     label,
@@ -96,7 +99,7 @@ export function tableFood(entry: OwnFoodEntry, published: PublishedFoods): Food 
     contains: new Set<Allergen>([...base.contains, ...values(fields.contains)]),
     allergensKnown: base.allergensKnown || fields.contains !== undefined,
     refuseRatio: fields.refuse?.value ?? base.refuseRatio,
-    measures: new Map([...base.measures, ...measures(fields)]),
+    ...measuredBy(measures(fields), entry, base.measures),
     ...common(entry),
   }
 }
@@ -136,7 +139,25 @@ function values<T>(listed: Located<readonly Located<T>[]> | undefined): readonly
 }
 
 /** Grams of one measure, under the name amounts know it by. */
-function measures(fields: FoodValues): readonly (readonly [string, number])[] {
+type GramsOfMeasure = readonly [measure: string, grams: number]
+
+/** The writer's measures on top of a table's, with what those that are volumes hold. */
+function measuredBy(
+  own: readonly GramsOfMeasure[],
+  {cups}: OwnFoodEntry,
+  table: Iterable<GramsOfMeasure> = [],
+): Pick<Food, 'measures' | 'filledMillilitres'> {
+  const filled = own.flatMap(([measure]): (readonly [string, number])[] => {
+    const unit = volumeNames.get(measure)
+    return unit ? [[measure, millilitresPerUnit[cups][unit]]] : []
+  })
+  return {
+    measures: new Map([...table, ...own]),
+    ...(filled.length > 0 && {filledMillilitres: new Map(filled)}),
+  }
+}
+
+function measures(fields: FoodValues): readonly GramsOfMeasure[] {
   const entries = fields.measures?.value ?? []
   return entries.map(({key, value}) => [measureName(key.value), value.value.grams.value])
 }
@@ -147,6 +168,6 @@ function measureName(written: string): string {
 }
 
 /** `per: 30 g (2 tbsp)` says what a tablespoon weighs. */
-function measureBeside({grams, beside}: WeightAmount): readonly (readonly [string, number])[] {
+function measureBeside({grams, beside}: WeightAmount): readonly GramsOfMeasure[] {
   return beside ? [[beside.measure, grams.value / beside.count.value]] : []
 }

@@ -3,6 +3,7 @@ import type {OwnFoods} from '../food/food-index.ts'
 import type {LabelRules} from '../food/label-rules.ts'
 import {nameKey} from '../food/name-key.ts'
 import type {PublishedFoods} from '../food/published-foods.ts'
+import type {CupSystem} from '../units/units.ts'
 import {reportHiddenCharacters} from './hidden-characters.ts'
 import {labelledFood, type OwnFoodEntry, tableFood} from './own-food.ts'
 import {ownFoodReader} from './own-food-fields.ts'
@@ -20,6 +21,8 @@ export interface OwnFoodsContext {
   readonly published: PublishedFoods
   /** The cookbook's own rules, for labels that do not say theirs. */
   readonly rules: LabelRules
+  /** What the writer's own measures were filled with. */
+  readonly cups: CupSystem
 }
 
 /** Every entry of the file; for the editor's completion as well. */
@@ -45,7 +48,7 @@ export function readOwnFoods(
     const {fields, isSound} = value.value
     const names = [key, ...(fields.also?.value ?? [])]
     const isFree = areFree(names, taken, report)
-    const entry = {name: key, fields, file: source.path, report}
+    const entry = {name: key, fields, file: source.path, cups: context.cups, report}
     const food = isFree && isSound ? ownFood(entry, context) : undefined
     if (food) foods.push(food)
     else refused.push(...names.map((name) => name.value))

@@ -67,14 +67,14 @@ class Gathered {
 
 function understandFoods(
   texts: readonly SourceText[],
-  {rules}: Settings,
+  {rules, cups}: Settings,
   gathered: Gathered,
 ): FoodIndex {
   const tables = inFolder(texts, 'tables').map((source) => gathered.told(readTable(source)).table)
   const published = publishedFoods(tables, rules)
   const source = texts.find(({path}) => path === 'foods.yaml')
   const own = source
-    ? gathered.told(readOwnFoods(source, {published, rules}))
+    ? gathered.told(readOwnFoods(source, {published, rules, cups}))
     : {foods: [], refused: []}
   return foodIndex(own, published)
 }

@@ -153,6 +153,8 @@ export interface Food {
   readonly refuseRatio: number
   /** Grams, edible portion, of one measure: `cup`, `tbsp`, `medium`, `clove` … */
   readonly measures: ReadonlyMap<string, number>
+  /** Millilitres of those `measures` that the writer filled with their own cups and spoons; the table's are US customary. */
+  readonly filledMillilitres?: ReadonlyMap<string, number>
   readonly factors?: EnergyFactors
   readonly per100g: Figures<'100 g'>
   /** Grams per 100 g by kind, where the kind is known: each has an energy of its own. */

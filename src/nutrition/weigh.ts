@@ -16,6 +16,9 @@ const volumeSpreadRatio = 0.1
 const {cup, tbsp, tsp} = millilitresPerUnit.us
 const tableMeasureMillilitres: Readonly<Record<string, number>> = {cup, tbsp, tsp}
 
+/** Larger measures are weighed with the smaller error: they come first. */
+const densityMeasures = Object.keys(tableMeasureMillilitres)
+
 /**
  * A weight as read on a scale: anywhere within the scale's resolution, or within the range that was
  * given. What the scale cannot show (13.5 g on a 1 g scale, 503 g on a 5 g one) was weighed on a finer
@@ -77,21 +80,27 @@ function measured(
 }
 
 /**
- * Grams of one of the measure. The packet's or the table's own weight of exactly that measure
- * comes first; else another volume the food is weighed by gives its density.
+ * Grams of one of the measure. The writer's or the table's own weight of exactly that measure comes
+ * first; else another volume the food is weighed by gives its density.
  */
 function gramsPerVolume(food: Food, amount: VolumeAmount): number | undefined {
   const millilitresEach = amount.millilitres.value / amount.count.value
-  const isOwnMeasure =
-    food.provenance.kind !== 'table' ||
-    isClose(millilitresEach, tableMeasureMillilitres[amount.measure])
-  const direct = isOwnMeasure ? food.measures.get(amount.measure) : undefined
-  if (direct !== undefined) return direct
-  for (const [measure, millilitres] of Object.entries(tableMeasureMillilitres)) {
-    const grams = food.measures.get(measure)
-    if (grams !== undefined) return (grams / millilitres) * millilitresEach
+  const direct = food.measures.get(amount.measure)
+  if (direct !== undefined && isClose(millilitresEach, millilitresOf(food, amount.measure))) {
+    return direct
+  }
+  for (const measure of new Set([...densityMeasures, ...(food.filledMillilitres?.keys() ?? [])])) {
+    const [grams, millilitres] = [food.measures.get(measure), millilitresOf(food, measure)]
+    if (grams !== undefined && millilitres !== undefined) {
+      return (grams / millilitres) * millilitresEach
+    }
   }
   return undefined
+}
+
+/** What a measure held when the food's weight of it was found. */
+function millilitresOf(food: Food, measure: string): number | undefined {
+  return food.filledMillilitres?.get(measure) ?? tableMeasureMillilitres[measure]
 }
 
 function isClose(millilitres: number, table: number | undefined): boolean {

@@ -25,7 +25,7 @@ const published: PublishedFoods = {
 function read(text: string) {
   const {foods, refused, problems} = readOwnFoods(
     {path: 'foods.yaml', text},
-    {published, rules: 'us'},
+    {published, rules: 'us', cups: 'us'},
   )
   const told = problems.map(({place, ruleId, reason}) => {
     const {line, column} = place?.start ?? {}
