@@ -120,7 +120,7 @@ test('The definitions that validate also describe the fields to an editor', () =
       serves: {type: 'integer', minimum: 1, description: 'Servings of the batch'},
       weight: {type: 'number', exclusiveMinimum: 0},
       season: {enum: ['spring', 'summer', 'autumn']},
-      tags: {type: 'array', items: {type: ['string', 'number']}},
+      tags: {type: 'array', items: {type: ['string', 'number', 'boolean']}},
     },
   })
 })
