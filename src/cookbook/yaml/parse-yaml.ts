@@ -99,12 +99,10 @@ function converted(node: ParsedNode, conversion: Conversion): YamlNode | undefin
   return {kind: 'text', text: String(node.value).trim(), place}
 }
 
-function entriesOf(
-  pairs: readonly Pair<ParsedNode, ParsedNode | null>[],
-  conversion: Conversion,
-): readonly YamlEntry[] {
+function entriesOf(pairs: Pairs, conversion: Conversion): readonly YamlEntry[] {
   const entries = new Map<string, YamlEntry>()
-  for (const {key, value} of pairs) {
+  for (const [index, {key, value}] of pairs.entries()) {
+    if (isCutOff(pairs, index, conversion)) continue
     const named = keyText(key, conversion)
     if (!named) continue
     const first = entries.get(named.value)
@@ -118,7 +116,7 @@ function entriesOf(
       })
       continue
     }
-    const content = value ? converted(value, conversion) : undefined
+    const content = wholeText(pairs, index, conversion) ?? (value && converted(value, conversion))
     if (value && !content) continue
     const isEmpty = !content || content.kind === 'empty'
     entries.set(named.value, {
@@ -127,6 +125,31 @@ function entriesOf(
     })
   }
   return [...entries.values()]
+}
+
+type Pairs = readonly Pair<ParsedNode, ParsedNode | null>[]
+
+/** `{ fat: 0,2 g }` is `fat: 0` and a key `2 g` to YAML: whether this pair is such a key. */
+function isCutOff(pairs: Pairs, index: number, {source}: Conversion): boolean {
+  const [before, pair] = [pairs[index - 1], pairs[index]]
+  if (!before?.value || !pair || pair.value !== null) return false
+  const [from, to] = [before.value.range[1], pair.key.range[0]]
+  const digits = source.yaml.slice(before.value.range[0], from)
+  return (
+    source.yaml.slice(from, to) === ',' &&
+    /^[-+]?\d+$/.test(digits) &&
+    /^\d/.test(source.yaml.slice(to, pair.key.range[1]))
+  )
+}
+
+/** The value with what its decimal comma cut off, for its reader to say what is wrong with it. */
+function wholeText(pairs: Pairs, index: number, conversion: Conversion): YamlNode | undefined {
+  const start = pairs[index]?.value?.range[0]
+  const end = pairs[index + 1]?.key.range[1]
+  if (start === undefined || end === undefined) return undefined
+  if (!isCutOff(pairs, index + 1, conversion)) return undefined
+  const {source} = conversion
+  return {kind: 'text', text: source.yaml.slice(start, end), place: source.placeOf(start, end)}
 }
 
 /** Keys that would reach into the prototype of a plain object further down the line. */

@@ -25,6 +25,25 @@ test('Values stay as written: numbers, numbers that look odd, and words YAML 1.1
   ])
 })
 
+test('A decimal comma between braces stays in its value, for the reader of the value to tell', () => {
+  const source = 'label: { per: 100 g, carbohydrate: 6,7 g, fat: 0,2, salt: 1 g, serves: 4, 5 g }\n'
+  const {node} = parse(source)
+  const label = node?.kind === 'mapping' ? node.entries[0]?.value : undefined
+  const entries = label?.kind === 'mapping' ? label.entries : []
+  expect(
+    entries.map(({key, value}) => [key.value, value.kind === 'text' ? value.text : value.kind]),
+  ).toEqual([
+    ['per', '100 g'],
+    ['carbohydrate', '6,7 g'],
+    ['fat', '0,2'],
+    ['salt', '1 g'],
+    ['serves', '4'],
+    ['5 g', 'empty'],
+  ])
+  const {place} = entries[1]?.value ?? {}
+  expect(source.slice(place?.start.offset, place?.end.offset)).toBe('6,7 g')
+})
+
 test('An empty file is nothing to read and no error', () => {
   expect(parse('')).toEqual({node: undefined, problems: []})
   expect(parse('# nothing yet\n')).toEqual({node: undefined, problems: []})
