@@ -2,7 +2,7 @@ import type {Root} from 'mdast'
 import {isReadable} from './markdown.ts'
 import {type MarkdownFile, readMarkdownFile, readTree} from './markdown-file.ts'
 import {readMethod} from './method.ts'
-import type {Problem} from './problem.ts'
+import type {Located, Problem} from './problem.ts'
 import {type Report, reportInto} from './problems.ts'
 import type {Recipe} from './recipe.ts'
 import type {RecipeValues} from './recipe-fields.ts'
@@ -47,11 +47,21 @@ function recipeIn(
   if (!file) return {problems}
   const head = recipeHead(file, report)
   const isUnderstood = problems.every(({severity}) => severity !== 'error')
+  const isListWhole = !problems.some((problem) => isWithin(problem, file.values.ingredients))
   const method = readMethod(file.root, {
     source: {path, text: file.text},
     lines: head.groups.flatMap(({lines}) => lines),
-    report,
+    // A link to a line that was refused leads nowhere yet: that slip is told once, at the line.
+    report: isListWhole
+      ? report
+      : (problem) => problem.ruleId !== 'unknown-ingredient-link' && report(problem),
   })
   if (slug === undefined || !isUnderstood) return {problems}
   return {recipe: {slug, path, ...head, method}, problems}
+}
+
+function isWithin({place}: Problem, {place: outer}: Located<unknown>): boolean {
+  const offset = place?.start.offset
+  if (offset === undefined) return false
+  return offset >= (outer.start.offset ?? 0) && offset <= (outer.end.offset ?? 0)
 }
