@@ -62,6 +62,14 @@ describe('A US panel', () => {
     expect(isComplete(withoutFibre.carbohydrate)).toBe(true)
     expect(isComplete(withoutFibre.availableCarbohydrate)).toBe(false)
   })
+
+  // 21 CFR 101.9(f): a simplified panel leaves out what is insignificant, fibre among it.
+  test('No carbohydrate has no fibre in it, whether the panel says so or not', () => {
+    const {availableCarbohydrate} = labelFigures(panel(28, 'us', {carbohydrate: '0 g'}), 'tofu')
+    expect(isComplete(availableCarbohydrate)).toBe(true)
+    expect(availableCarbohydrate.value).toBe(0)
+    expect(standardUncertainty(availableCarbohydrate)).toBeGreaterThan(0)
+  })
 })
 
 describe('An EU panel', () => {
