@@ -74,9 +74,13 @@ function reportWhatServesLeavesOpen(
     reportMissing('serves', 'how many portions does the batch give?', {place: beginning, reading})
   } else if (values.stated && !values.stated.value.basis) {
     const {place} = values.stated
-    reportMissing('per', 'are the figures per `100 g` or per `batch`, as nobody is served?', {
-      place: {start: place.start, end: place.start},
-      reading: {...reading, key: 'stated'},
-    })
+    reportMissing(
+      'per',
+      'are the figures per `100 g` or per `batch`? Without `serves` nothing is per serving',
+      {
+        place: {start: place.start, end: place.start},
+        reading: {...reading, key: 'stated'},
+      },
+    )
   }
 }

@@ -2,7 +2,7 @@ import type {Amount, CountAmount, Measured, VolumeAmount, WeightAmount} from './
 import {measureOf, measureWords} from './measures.ts'
 import {nearest} from './nearest.ts'
 import {type NumberStart, numberAtStart} from './number-text.ts'
-import {type Parsed, parsed, refused} from './parsed.ts'
+import {type Parsed, parsed, type Refusal, refused} from './parsed.ts'
 import {unitWords, volumeNames, weightNames} from './unit-names.ts'
 import {type CupSystem, gramsPerUnit, millilitresPerUnit} from './units.ts'
 
@@ -32,8 +32,19 @@ export function parseAmount(text: string, kitchen: Kitchen): Parsed<Amount> {
 export function parseWeight(text: string, kitchen: Kitchen): Parsed<WeightAmount> {
   const amount = parseAmount(text, kitchen)
   if (!amount.ok) return amount
-  if (amount.value.kind !== 'weight') return refused('a weight such as `150 g`')
+  if (amount.value.kind !== 'weight') return noWeight(amount.value)
   return parsed(amount.value)
+}
+
+function noWeight(amount: Exclude<Amount, WeightAmount>): Refusal {
+  if (/^[\d.]+$/.test(amount.text)) {
+    const instead = `${amount.text} g`
+    return refused(`a unit: \`${instead}\``, {instead: [instead]})
+  }
+  return refused(
+    'a weight such as `150 g`',
+    amount.kind === 'volume' ? {note: `Weigh \`${amount.text}\` once, and write the grams.`} : {},
+  )
 }
 
 function withMeasureBeside(

@@ -99,7 +99,7 @@ describe('A setting that cannot be meant is refused', () => {
       '`address` is `https://example.org/?a=1`, expected the address of the site such as `https://example.org/recipes/`',
     ],
     ['currency: euros', '`currency` is `euros`, expected three letters of ISO 4217 such as `EUR`'],
-    ['scale: 1', '`scale` is `1`, expected a weight such as `150 g`'],
+    ['scale: 1', '`scale` is `1`, expected a unit: `1 g`'],
     ['scale: 0 g', '`scale` is `0 g`, expected an amount above `0`'],
     ['rules: uk', '`rules` is `uk`, expected one of `us`, `eu`'],
     [

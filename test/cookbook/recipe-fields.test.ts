@@ -120,7 +120,7 @@ describe('Stated figures', () => {
     expect(readHead(component).problems).toEqual([])
     expect(readHead(`${component}\nstated: { per: 100 g, fat: 3 g }`).problems).toEqual([])
     expect(readHead(`${component}\nstated: { fat: 3 g }`).reasons).toEqual([
-      '`per` in `stated` is missing: are the figures per `100 g` or per `batch`, as nobody is served?',
+      '`per` in `stated` is missing: are the figures per `100 g` or per `batch`? Without `serves` nothing is per serving',
     ])
   })
 })
@@ -150,6 +150,14 @@ test.each([
 test.each([
   ['serves: 4,5', '`serves` is `4,5`, expected a whole number from `1` to `10000`', '4,5'],
   ['yield: 2 cups', '`yield` is `2 cups`, expected a weight such as `150 g`', '2 cups'],
+  ['yield: 600', '`yield` is `600`, expected a unit: `600 g`', '600'],
+  ['servings: 6', 'Unknown key `servings`, expected `serves`', 'servings'],
+  [
+    'stated: { calories: 300 kcal }',
+    'Unknown key `calories` in `stated`, expected `energy`',
+    'calories',
+  ],
+  ['stated: { carbs: 30 g }', 'Unknown key `carbs` in `stated`, expected `carbohydrate`', 'carbs'],
   ['yield: 1,48 kg', '`yield` is `1,48 kg`, expected a decimal point: `1.48 kg`', '1,48 kg'],
   [
     'time: 20 min',

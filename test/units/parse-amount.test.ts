@@ -184,7 +184,9 @@ test('Where only a weight makes sense, a measure is refused', () => {
   expect(parseWeight('2 tbsp', kitchen)).toMatchObject({
     ok: false,
     expected: 'a weight such as `150 g`',
+    note: 'Weigh `2 tbsp` once, and write the grams.',
   })
+  expect(parseWeight('600', kitchen)).toMatchObject({ok: false, instead: ['600 g']})
 })
 
 describe('Reading what was formatted gives the same amount', () => {

@@ -2,6 +2,7 @@ import {nearest} from '../../units/nearest.ts'
 import type {Located} from '../problem.ts'
 import type {YamlMapping, YamlNode} from './node.ts'
 import {oneOf} from './one-of.ts'
+import {keyMeantBy} from './other-words.ts'
 import {
   beginningOf,
   isEmpty,
@@ -129,7 +130,7 @@ export function reportUnknownKey(
   known: readonly string[],
   reading: Reading,
 ): void {
-  const meant = nearest(value, known)
+  const meant = keyMeantBy(value, known) ?? nearest(value, known)
   const where = reading.key === undefined ? '' : ` in \`${reading.key}\``
   reading.report({
     ruleId: 'known-key',
