@@ -2,6 +2,7 @@ import {Argument, Command, Option} from 'commander'
 import {type CheckFormat, checkFormats} from '../report/check-formats.ts'
 import {addBaking} from './add-baking.ts'
 import {addCompare} from './add-compare.ts'
+import {addCompletion} from './add-completion.ts'
 import {addEditor} from './add-editor.ts'
 import {addFit} from './add-fit.ts'
 import {addFoods} from './add-foods.ts'
@@ -39,6 +40,7 @@ export function program(end: (code: ExitCode) => void): Command {
   addPrint(root, end)
   addBaking(root, end)
   addEditor(root)
+  addCompletion(root, end)
   return root
 }
 
