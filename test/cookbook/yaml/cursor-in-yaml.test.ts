@@ -57,7 +57,13 @@ test.each([
   ],
   ['an element', 'contains: [milk, e|]\n', 'value', ['contains'], 'e'],
   ['an element of its own line', 'contains:\n  - mi|\n', 'value', ['contains'], 'mi'],
-  ['nothing behind a quotation mark that never closes', 'title: "Pot\nrules: u|\n', undefined, undefined, undefined],
+  [
+    'nothing behind a quotation mark that never closes',
+    'title: "Pot\nrules: u|\n',
+    undefined,
+    undefined,
+    undefined,
+  ],
   [
     'a line behind a slip',
     'title: [Pot\nstated: { fat: 1 g }\n\nrules: u|\n',
