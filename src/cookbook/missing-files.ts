@@ -41,11 +41,12 @@ export function missingFiles(
   for (const {path, place} of links) {
     // Other paths may be pages that only the site has, such as the shopping list.
     if (!path.endsWith('.md') || pages.has(path)) continue
+    const others = [...pages].filter((page) => page !== file)
     report({
       ruleId: 'page-present',
       place,
       actual: path,
-      reason: `Link to \`${path}\` leads to no file of the cookbook, expected ${oneLike(path, pages, 'a recipe, plan or page')}`,
+      reason: `Link to \`${path}\` leads to no file of the cookbook, expected ${oneLike(path, others, 'a recipe, plan or page')}`,
     })
   }
   return problems
@@ -57,7 +58,7 @@ function belowImages({path, place}: FileLink): Pick<FileLink, 'path' | 'place'> 
   return {path: path.slice(folder.length), place}
 }
 
-function oneLike(path: string, known: ReadonlySet<string>, otherwise: string): string {
+function oneLike(path: string, known: Iterable<string>, otherwise: string): string {
   const [like] = nearestNames(path, known, 1)
   return like === undefined ? otherwise : `\`${like}\``
 }

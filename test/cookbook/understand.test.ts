@@ -209,13 +209,15 @@ describe('What a text shows or links to is there', () => {
 
   test('recipes, plans and pages that are linked to, even those that are being mended', () => {
     const {told} = understand({
-      'recipes/pot.md': pot('', '[a](soup.md) [b](broken.md) [c](../pages/about.md) [d](sup.md)'),
+      'recipes/pot.md': pot('', '[a](soup.md) [b](broken.md) [c](../pages/about.md) [d](sup.md) [e](pots.md)'),
       'recipes/soup.md': soup,
       'recipes/broken.md': 'Stir.',
       'pages/about.md': '---\ntitle: About\n---\n\n[list](../shopping/index.html)\n',
     })
     expect(told.filter((line) => !line.startsWith('recipes/broken'))).toEqual([
       'recipes/pot.md:7:56 Link to `recipes/sup.md` leads to no file of the cookbook, expected `recipes/soup.md`',
+      // Never the file itself, however like it is.
+      'recipes/pot.md:7:68 Link to `recipes/pots.md` leads to no file of the cookbook, expected `recipes/soup.md`',
     ])
   })
 })

@@ -53,7 +53,7 @@ function besideRecipe(
   if (other === undefined) {
     // A recipe that could not be understood or computed has had its own message.
     if (cookbook.recipes.has(slug) || cookbook.refusedRecipes.has(slug)) return {}
-    const expected = nearestNames(slug, cookbook.recipes.keys(), mostSuggestions)
+    const expected = nearestNames(slug, otherSlugs(computed, cookbook), mostSuggestions)
     const near = expected.map((each) => `\`${each}\``).join(' or ') || 'the slug of a recipe'
     return {
       problem: {
@@ -72,6 +72,10 @@ function besideRecipe(
   if (here && there) return {sides: {here, there, basis, name: other.recipe.title.value, other}}
   const title = (here ? other : computed).recipe.title.value
   return {problem: withoutBasis(title, basis, place)}
+}
+
+function otherSlugs({recipe}: Computed, {recipes}: Cookbook): readonly string[] {
+  return [...recipes.keys()].filter((slug) => slug !== recipe.slug)
 }
 
 function besideFood(

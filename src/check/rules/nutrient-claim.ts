@@ -44,13 +44,14 @@ function finding(
   {outcome, against}: JudgedClaim,
   dish: Dish,
 ): Finding {
-  const ways = against.map(({found, expected}) => `${found}, expected ${expected}`).join('; or ')
+  // Two nutrients may lack one and the same thing: a dish to compare with.
+  const ways = [...new Set(against.map(({found, expected}) => `${found}, expected ${expected}`))]
   const instead = possibleClaims(dish)
     .filter(({about}) => about === claim.about)
     .map(({name}) => name)
   return {
     place: word.place,
-    reason: `Claim \`${word.value}\` ${outcome === 'fails' ? 'with' : 'cannot be checked:'} ${ways}`,
+    reason: `Claim \`${word.value}\` ${outcome === 'fails' ? 'with' : 'cannot be checked:'} ${ways.join('; or ')}`,
     actual: word.value,
     expected: instead,
     note: [

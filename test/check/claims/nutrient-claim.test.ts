@@ -56,6 +56,12 @@ describe('the rule', () => {
     expect(found('high protein, source of fibre, low fat')).toEqual([])
   })
 
+  test('asks once for the dish that is missing beside it, whichever figure may be less', () => {
+    expect(found('light').map(({reason}) => reason)).toEqual([
+      'Claim `light` cannot be checked: nothing to compare it with, expected `compared with` and the usual dish or food',
+    ])
+  })
+
   test('says what was found, what the law wants, and what would hold', () => {
     const oats = ['rolled oats: 100 g']
     expect(found('source of fibre, high protein', oats, ['yield: 500 g'])).toMatchObject([

@@ -101,6 +101,7 @@ describe('comparison-holds', () => {
 
   test.each([
     ['clasic', 'which is no recipe of this cookbook, expected `classic`'],
+    ['ligt', 'which is no recipe of this cookbook, expected the slug of a recipe'],
     ['light', 'which is this recipe itself'],
   ])('compared with %s', (slug, reason) => {
     const light = comparison({energy: 'half'}, {recipe: at(slug)})
