@@ -209,7 +209,10 @@ describe('What a text shows or links to is there', () => {
 
   test('recipes, plans and pages that are linked to, even those that are being mended', () => {
     const {told} = understand({
-      'recipes/pot.md': pot('', '[a](soup.md) [b](broken.md) [c](../pages/about.md) [d](sup.md) [e](pots.md)'),
+      'recipes/pot.md': pot(
+        '',
+        '[a](soup.md) [b](broken.md) [c](../pages/about.md) [d](sup.md) [e](pots.md)',
+      ),
       'recipes/soup.md': soup,
       'recipes/broken.md': 'Stir.',
       'pages/about.md': '---\ntitle: About\n---\n\n[list](../shopping/index.html)\n',
