@@ -3,13 +3,11 @@ import type {RegulationRow} from './core/regulation.ts'
 import {type Figure, figuresOf, known} from './figures.ts'
 import type {Food} from './food.ts'
 import type {LabelRules} from './label-rules.ts'
-import {kilojoulesPerKilocalorie, type Nutrient} from './nutrients.ts'
+import {methodFactors} from './method-factors.ts'
+import type {Nutrient} from './nutrients.ts'
 
 /** Laws print these factors to 0.1 kcal/g: the step of the energy of 100 g. A 0 is exact. */
 const energyStepKcal = 10
-
-/** General factor for carbohydrate: 21 CFR 101.9(c)(1)(i)(B). */
-const generalKcalPerGram = 4
 
 /** The food a law describes: 100 g of one substance and nothing else. */
 export function regulationFood(row: RegulationRow, rules: LabelRules): Food {
@@ -33,13 +31,13 @@ export function regulationFood(row: RegulationRow, rules: LabelRules): Food {
         case 'energy':
           return energyFigure(row, rules)
         case 'energyGeneral':
-          return known(exact(100 * generalKcalPerGram))
+          return known(exact(100 * methodFactors.energyGeneral.carbohydrate))
         case 'energyDigestible':
           return energyFigure(row, 'us')
         case 'energyEu':
           return energyFigure(row, 'eu')
         case 'energyEuKilojoules':
-          return known(scaled(energyFigure(row, 'eu'), kilojoulesPerKilocalorie))
+          return kilojoules(row)
         default:
           return known(exact(gramsOf(nutrient, row)))
       }
@@ -56,6 +54,20 @@ function energyFigure({name, kcalPerGram}: RegulationRow, rules: LabelRules): Fi
   return known(
     rectangular(energyKcal, width, {kind: 'table', subject: `energy of ${name} by regulation`}),
   )
+}
+
+/** The kJ column of Regulation (EU) 1169/2011 Annex XIV, which is no fixed multiple of the kcal column. */
+function kilojoules(row: RegulationRow): Figure {
+  const [perGram, kcalPerGram] = [kilojoulesPerGram(row), row.kcalPerGram.eu]
+  return kcalPerGram === 0
+    ? known(exact(0))
+    : known(scaled(energyFigure(row, 'eu'), perGram / kcalPerGram))
+}
+
+function kilojoulesPerGram({substance}: RegulationRow): number {
+  const {carbohydrate, fibre, polyols} = methodFactors.energyEuKilojoules
+  if (substance === 'sweet carbohydrate') return carbohydrate
+  return (substance === 'fibre' ? fibre?.value : polyols?.value) ?? carbohydrate
 }
 
 /** Grams in 100 g. Both laws keep polyols, and the US allulose too, out of sugars. */

@@ -64,3 +64,14 @@ test('A pure fibre is carbohydrate with nothing but fibre in it', () => {
   expect(figures?.availableCarbohydrate.value).toBe(0)
   expect(figures?.polyols.value).toBe(0)
 })
+
+// Regulation (EU) 1169/2011 Annex XIV, kJ/g: polyols 10, erythritol 0, fibre 8, carbohydrate 17.
+test.each([
+  ['xylitol', 1000],
+  ['erythritol', 0],
+  ['inulin', 800],
+  ['allulose', 1700],
+])('%s has its energy in kJ from the kJ column of the law', (name, kilojoules) => {
+  const energy = coreTable('eu').lookUp(name)?.per100g.energyEuKilojoules
+  expect(energy?.value).toBeCloseTo(kilojoules, 9)
+})
