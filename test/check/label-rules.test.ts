@@ -38,10 +38,14 @@ function packet(
   )
 }
 
-function found(rule: typeof labelSanity, own: Food): readonly string[] {
+function findings(rule: typeof labelSanity, own: Food) {
   const book = cookbook([], [])
   const withOwn = {...book, foods: {...book.foods, own: [own]}}
-  return Array.from(rule.check({cookbook: withOwn, all: new Map()}), ({reason}) => reason)
+  return [...rule.check({cookbook: withOwn, all: new Map()})]
+}
+
+function found(rule: typeof labelSanity, own: Food): readonly string[] {
+  return findings(rule, own).map(({reason}) => reason)
 }
 
 describe('label-sanity', () => {
@@ -112,5 +116,15 @@ describe('label-serving', () => {
   test('is content with a panel per 100 g', () => {
     expect(found(labelServing, packet('eu', 100, {energy: 62}))).toEqual([])
     expect(found(labelServing, packet('us', 100, {energy: 10}))).toEqual([])
+  })
+
+  test('a printed 0 of a few grams may hide much, and little where the law rounds finely', () => {
+    // 21 CFR 101.9(c)(1): below 5 kcal may be 0. EU guidance (Dec 2012): energy to the nearest 1 kcal.
+    const [reason] = found(labelServing, packet('us', 5, {energy: 0}))
+    expect(reason).toContain('`0` to `100 kcal` per 100 g')
+    expect(findings(labelServing, packet('us', 5, {energy: 0}))[0]?.note).toMatch(
+      /^What is printed as 0 need not be/,
+    )
+    expect(found(labelServing, packet('eu', 50, {energy: 0}))).toEqual([])
   })
 })

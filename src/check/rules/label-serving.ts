@@ -8,6 +8,9 @@ import type {CookbookRule} from '../rule.ts'
  */
 const poorRatio = 0.06
 
+/** kcal per 100 g that a printed 0 may hide: of it there is no share. The project's choice. */
+const mostHiddenKcal = 6
+
 /** A serving of 100 g or more is no tiny one: nothing finer could be asked for. */
 const leastLargeGrams = 100
 
@@ -25,14 +28,16 @@ export const labelServing: CookbookRule = {
       if (label.perGrams >= leastLargeGrams) continue
       const {value, low, high} = printedSpan('energy', printed, label.rules)
       const ratio = Math.max(high - value, value - low) / value
-      if (!(ratio > poorRatio)) continue
+      const isPoor =
+        value === 0 ? (high * 100) / label.perGrams > mostHiddenKcal : ratio > poorRatio
+      if (!isPoor) continue
       const per100g = (kcal: number) => roundedText((kcal * 100) / label.perGrams, 0)
       yield {
         place: printed.place,
         file: provenance.file,
         reason: `Energy \`${printed.text}\` of \`${name}\` per \`${label.perText}\`, expected a panel per 100 g: this one stands for \`${per100g(low)}\` to \`${formatFigure((high * 100) / label.perGrams, 'kcal', 0)}\` per 100 g`,
         actual: printed.text,
-        note: `Rounding alone is ± ${roundedText(ratio * 100, 0)} %. Look for the maker's figures per 100 g, or use the nearest table food.`,
+        note: `${value === 0 ? 'What is printed as 0 need not be nothing.' : `Rounding alone is ± ${roundedText(ratio * 100, 0)} %.`} Look for the maker's figures per 100 g, or use the nearest table food.`,
       }
     }
   },
