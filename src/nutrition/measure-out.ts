@@ -2,7 +2,14 @@ import type {Problem} from '../cookbook/problem.ts'
 import type {Alternative} from '../cookbook/recipe.ts'
 import type {Figures} from '../food/figures.ts'
 import type {Food} from '../food/food.ts'
-import {quotient, type Source, scaled, type Uncertain} from '../units/uncertain.ts'
+import {
+  product,
+  quotient,
+  rectangular,
+  type Source,
+  scaled,
+  type Uncertain,
+} from '../units/uncertain.ts'
 import type {Computed, Ingredient} from './computed.ts'
 import {gramsOf, weighed} from './weigh.ts'
 
@@ -60,12 +67,14 @@ function componentOut(choice: Alternative, component: Computed, scaleGrams: numb
   const amount = choice.amount.value
   const {batch: figures, batchGrams} = component
   if (amount.kind === 'batch') {
-    const batches = amount.batches.value
-    const grams = scaled(batchGrams ?? component.mixedGrams, batches)
-    // A share of the batch needs no scale: for all of it the weights cancel and the share is exact.
+    const {value, halfRange} = amount.batches
+    const subject = `batches of ${choice.name.value}`
+    const batches = rectangular(value, 2 * halfRange, {kind: 'measure', subject})
+    const whole = batchGrams ?? component.mixedGrams
+    // A share of the batch needs no scale: for all of it the weights cancel, and only a range is left.
     return {
       ok: true,
-      value: {grams, figures, shareOf: (part) => scaled(quotient(part, grams), batches)},
+      value: {grams: product(whole, batches), figures, shareOf: (part) => quotient(part, whole)},
     }
   }
   if (amount.kind !== 'weight') {

@@ -135,6 +135,21 @@ describe('components', () => {
     expect(batch.energy.value).toBeCloseTo((3 * 61 + 0.3 * 379) * (100 / 250), 10)
   })
 
+  test('a range of batches is as uncertain as it is wide', () => {
+    const batches = (value: number, halfRange: number) =>
+      ({kind: 'batch', text: '', batches: {value, halfRange, increment: 1}}) as const
+    const uncertainty = (halfRange: number): number => {
+      const amount = batches(1.5, halfRange)
+      const dish = recipe('dish', [line('sauce', amount, {recipe: at('sauce')})], {serves: at(1)})
+      const {batch} = compute(cookbook([oats, milk], [dish, sauce]), 'dish')
+      expect(batch.energy.value).toBeCloseTo(1.5 * (3 * 61 + 0.3 * 379), 10)
+      return standardUncertainty(batch.energy)
+    }
+    // From 1 to 2 batches: a rectangle one batch wide (GUM 4.3.7).
+    const ofRange = (3 * 61 + 0.3 * 379) / Math.sqrt(12)
+    expect(uncertainty(1 / 2)).toBeCloseTo(Math.hypot(uncertainty(0), ofRange), 8)
+  })
+
   test('a batch nobody weighed cannot be used by weight', () => {
     const unweighed = recipe('sauce', [line('milk', 300)], {serves: at(1)})
     const dish = recipe('dish', [line('sauce', 100, {recipe: at('sauce')})], {serves: at(1)})
