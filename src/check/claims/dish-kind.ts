@@ -1,5 +1,6 @@
 import type {Aisle} from '../../food/food.ts'
 import type {Computed} from '../../nutrition/computed.ts'
+import {gramsPerUnit} from '../../units/units.ts'
 import {shareOf} from '../safety/all-foods.ts'
 
 /** What US law takes a serving for. */
@@ -15,9 +16,8 @@ const groups: readonly (readonly Aisle[])[] = [
 
 /** Least weight of one group in a serving, and of the serving itself (6 oz and 10 oz), grams. */
 const groupGrams = 40
-const ounceGrams = 28.349523125
-const mainDishGrams = 6 * ounceGrams
-const mealGrams = 10 * ounceGrams
+const mainDishGrams = 6 * gramsPerUnit.oz
+const mealGrams = 10 * gramsPerUnit.oz
 
 /**
  * Meal product (three portions of 40 g or more, of two or more groups), main dish (40 g or more of

@@ -46,7 +46,7 @@ export function per100g(nutrient: Nutrient): Measure {
     name: `${nutrientName[nutrient]} per 100 g`,
     needs: 'yield',
     unit: nutrientUnit[nutrient],
-    figure: ({computed}) => computed.per100g?.[nutrient],
+    figure: (dish) => dish.computed.per100g?.[nutrient === 'energy' ? energyOf(dish) : nutrient],
   }
 }
 
@@ -117,7 +117,7 @@ function ofEnergy(
 }
 
 /**
- * The energy that shares are taken of: in the EU the one by its own factors; where a food's fibre
+ * The energy that limits are set to and shares are taken of: in the EU the one by its own factors; where a food's fibre
  * is unknown that cannot be worked out, and the foods' own energy stands in.
  */
 export function energyOf({rules, computed}: Dish): Nutrient {

@@ -40,7 +40,7 @@ export const fatShare = shareOfEnergy('fat', ['fat'])
 const saturatedShare = shareOfEnergy('saturated fat', ['saturated'])
 
 /** Saturated fat that a claim about cholesterol allows: 21 CFR 101.62(d). */
-const saturatedLimit = (dish: Dish): Condition =>
+export const saturatedLimit = (dish: Dish): Condition =>
   atMost(dish.kind === 'food' ? perServing('saturated') : per100g('saturated'), 2)
 
 /** Free of something, low in it, or with none added. */

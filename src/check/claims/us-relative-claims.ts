@@ -4,7 +4,7 @@ import type {Dish} from './dish.ts'
 import {dishKind} from './dish-kind.ts'
 import {per100g} from './measure.ts'
 import {reducedBy} from './relative.ts'
-import {fatShare, usLowClaims} from './us-low-claims.ts'
+import {fatShare, saturatedLimit, usLowClaims} from './us-low-claims.ts'
 
 const reducible = [
   ['energy', ['reduced calorie', 'fewer calories', 'less energy', 'reduced in energy']],
@@ -51,7 +51,14 @@ export const usRelativeClaims: readonly Claim[] = [
       about: nutrient,
       source: '21 CFR 101.60(b)(4), (c)(5), .61(b)(6), .62(b)(4)',
       isRelative: true,
-      ways: () => [[reducedBy(nutrient, reducedShare), besideNotLow(nutrient)]],
+      // Cholesterol is no boast beside saturated fat that raises it: 21 CFR 101.62(d)(4), from memory.
+      ways: (dish) => [
+        [
+          reducedBy(nutrient, reducedShare),
+          besideNotLow(nutrient),
+          ...(nutrient === 'cholesterol' ? [saturatedLimit(dish)] : []),
+        ],
+      ],
     }),
   ),
   {

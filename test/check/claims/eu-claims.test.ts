@@ -92,6 +92,13 @@ describe('saturated fat', () => {
   })
 })
 
+test('low energy is by the factors of the law where the foods have another energy', () => {
+  // USDA SR28 (2015), NDB 11090 broccoli has 34 kcal by specific factors; Annex XIV gives 36.
+  expect(outcomeOf('low energy', {energy: 39, energyEu: 41}, eu)).toBe('fails')
+  expect(outcomeOf('low energy', {energy: 41, energyEu: 39}, eu)).toBe('holds')
+  expect(outcomeOf('low energy', {energy: 39}, eu)).toBe('holds')
+})
+
 test('energy-free is for drinks', () => {
   expect(outcomeOf('energy-free', {energy: 3}, drink)).toBe('holds')
   expect(outcomeOf('energy-free', {energy: 3}, eu)).toBe('fails')

@@ -184,6 +184,10 @@ describe('relative claims', () => {
     // Beside a dish that is low in fat itself, at 3 g or less in a serving.
     ['reduced fat', {fat: 1}, {fat: 2.9}, 'fails'],
     ['reduced fat', {fat: 1}, {fat: 3.1}, 'holds'],
+    // 21 CFR 101.62(d)(4): no more than 2 g of saturated fat beside it (from memory).
+    ['reduced cholesterol', {cholesterol: 74, saturated: 1.9}, {cholesterol: 100}, 'holds'],
+    ['reduced cholesterol', {cholesterol: 74, saturated: 2.1}, {cholesterol: 100}, 'fails'],
+    ['reduced cholesterol', {cholesterol: 74}, {cholesterol: 100}, 'unknown'],
   ] as const)('US %s: %j beside %j', (claim, mine, theirs, expected) => {
     expect(outcome(claim, 'us', mine, theirs)).toBe(expected)
   })
