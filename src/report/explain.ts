@@ -41,7 +41,8 @@ export function explain(
   const stated = new Set(recipe.stated?.figures.map(({nutrient}) => nutrient))
   const which = publishedNutrients.filter((one) => always.has(one) || stated.has(one))
   const whole: Whole = {
-    share: shareOfBatch({basis: per}, computed),
+    // What stays in the pot takes its share of every line along.
+    share: shareOfBatch({basis: per}, computed) * computed.servedRatio.value,
     which,
     settings,
     figure: (nutrient) => publishedFigure(figures, nutrient, settings),
@@ -73,7 +74,7 @@ export function explain(
 
 /** What the lines add up to. */
 interface Whole {
-  /** Of the batch. */
+  /** Of what the lines add, 0 to 1. */
   readonly share: number
   readonly which: readonly PublishedNutrient[]
   readonly settings: Settings

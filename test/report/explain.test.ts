@@ -70,6 +70,19 @@ describe('what a line adds', () => {
     }
   })
 
+  test('adds up to the figures where some of the dish stays in the pot', () => {
+    const {lines, figures} = explained({
+      serves: at(2),
+      batch: at(grams(400)),
+      leftBehind: at(grams(100)),
+    })
+    // 4 of 5 parts are eaten: 0.8 × (379 + 244) kcal for two.
+    expect(figures.energy?.value).toBeCloseTo(249.2, 8)
+    expect(lines[0]?.adds.energy?.value).toBeCloseTo(151.6, 8)
+    const shares = lines.reduce((total, one) => total + (one.shares.energy ?? 0), 0)
+    expect(shares).toBeCloseTo(1, 8)
+  })
+
   test('is told per batch where nobody says how many it serves', () => {
     expect(explained({}).per).toBe('batch')
   })

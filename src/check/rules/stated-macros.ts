@@ -1,10 +1,8 @@
-import type {Settings} from '../../cookbook/cookbook.ts'
 import type {Stated} from '../../cookbook/recipe.ts'
 import {isComplete} from '../../food/figures.ts'
 import {nutrientName, nutrientUnit} from '../../food/nutrients.ts'
 import type {Computed} from '../../nutrition/computed.ts'
 import {contributions} from '../../nutrition/contributions.ts'
-import {internalNutrient} from '../../nutrition/published.ts'
 import {formatUncertain} from '../../units/format-figure.ts'
 import type {Finding, Rule} from '../rule.ts'
 import {staleHints} from '../stale-hints.ts'
@@ -29,7 +27,7 @@ export const statedMacros: Rule = {
     const hints = staleHints(judged, stated, computed, cookbook.settings)
     for (const one of judged) {
       if (one.verdict === 'drift') {
-        yield drift(one, {stated, computed, settings: cookbook.settings, hints})
+        yield drift(one, {stated, computed, hints})
       }
     }
   },
@@ -38,28 +36,27 @@ export const statedMacros: Rule = {
 interface Context {
   readonly stated: Stated
   readonly computed: Computed
-  readonly settings: Settings
   readonly hints: readonly string[]
 }
 
-function drift({stated: figure, computed: against}: Judged, context: Context): Finding {
-  const {stated, computed, settings, hints} = context
+function drift({stated: figure, computed: right, against}: Judged, context: Context): Finding {
+  const {stated, computed, hints} = context
   const name = nutrientName[figure.nutrient]
-  const expected = formatUncertain(against, nutrientUnit[figure.nutrient])
-  const right = asFineAs(figure, against.value)
-  const rewritten = isComplete(against) ? rewrittenFigure(figure, against.value) : undefined
+  const expected = formatUncertain(right, nutrientUnit[figure.nutrient])
+  const rightText = asFineAs(figure, right.value)
+  const rewritten = isComplete(right) ? rewrittenFigure(figure, right.value) : undefined
   const share = shareOfBatch(stated, computed)
-  const most = contributions(computed, internalNutrient(figure.nutrient, settings))
+  const most = contributions(computed, against)
     .slice(0, mostContributors)
     .map(({line, value}) => `${line.line.name.value} ${asFineAs(figure, value * share)}`)
   return {
     place: figure.place,
     reason: `Stated ${name} \`${figure.text}\` per ${stated.basis}, expected \`${expected}\` from the ingredients`,
     actual: figure.text,
-    expected: [right],
+    expected: [rightText],
     ...(rewritten !== undefined && {fix: {place: figure.place, text: rewritten}}),
     note: [
-      `Write \`${name}: ${right}\`, or mend the ingredient that is wrong.`,
+      `Write \`${name}: ${rightText}\`, or mend the ingredient that is wrong.`,
       ...(most.length > 0 ? [`Most of it: ${most.join(', ')}.`] : []),
       ...hints,
     ].join('\n'),
