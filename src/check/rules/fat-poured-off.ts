@@ -27,7 +27,7 @@ export const fatPouredOff: Rule = {
   id: 'fat-poured-off',
   severity: 'warning',
   summary: 'A recipe that browns fatty meat and drains it says how much fat left the dish.',
-  why: 'A plain sum of the ingredients then overstates fat by 30 to 40 %, and energy with it.',
+  why: 'A plain sum of the ingredients counts fat that was thrown away, up to 45 % of what the meat held, and its energy.',
   source:
     'USDA SR28 (2015), ground beef 80/20 raw (23572) and pan-browned crumbles (23575): 55 % of the fat is kept.',
   *check({recipe, computed}) {
