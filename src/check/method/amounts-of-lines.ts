@@ -2,8 +2,8 @@ import type {Cookbook} from '../../cookbook/cookbook.ts'
 import {type AmountMention, amountsIn} from '../../cookbook/prose/amounts.ts'
 import {sentenceAround} from '../../cookbook/prose/sentences.ts'
 import type {Passage} from '../../cookbook/recipe.ts'
+import {kitchenOf} from '../../cookbook/understand.ts'
 import type {Computed, ComputedLine} from '../../nutrition/computed.ts'
-import type {Kitchen} from '../../units/parse-amount.ts'
 import {type IngredientMention, ingredientMentions} from './ingredient-mentions.ts'
 
 /** An amount in the method beside the ingredient it is of. */
@@ -20,7 +20,7 @@ export interface AmountOfLine {
 
 /** Every amount of an ingredient that the method repeats. */
 export function amountsOfLines(computed: Computed, cookbook: Cookbook): readonly AmountOfLine[] {
-  const kitchen = kitchenOf(cookbook)
+  const kitchen = kitchenOf(cookbook.settings, cookbook.foods)
   const mentions = ingredientMentions(computed)
   return [...new Set(mentions.map(({passage}) => passage))].flatMap((passage) => {
     const here = mentions.filter((mention) => mention.passage === passage)
@@ -31,14 +31,6 @@ export function amountsOfLines(computed: Computed, cookbook: Cookbook): readonly
         : []
     })
   })
-}
-
-/** What amounts in this cookbook are read with. */
-export function kitchenOf({settings, foods}: Cookbook): Kitchen {
-  return {
-    cups: settings.cups,
-    measures: new Set(foods.own.flatMap(({measures}) => [...measures.keys()])),
-  }
 }
 
 const betweenAmountAndName =

@@ -2,11 +2,12 @@ import {placeInPassage} from '../../cookbook/passage-place.ts'
 import {amountsIn} from '../../cookbook/prose/amounts.ts'
 import type {TextRange} from '../../cookbook/prose/match-at.ts'
 import {sentenceAround} from '../../cookbook/prose/sentences.ts'
+import {kitchenOf} from '../../cookbook/understand.ts'
 import type {Computed, ComputedLine} from '../../nutrition/computed.ts'
 import type {WeightAmount} from '../../units/amount.ts'
 import {formatFigure} from '../../units/format-figure.ts'
 import {isAtMost} from '../is-at-most.ts'
-import {type AmountOfLine, amountsOfLines, kitchenOf} from '../method/amounts-of-lines.ts'
+import {type AmountOfLine, amountsOfLines} from '../method/amounts-of-lines.ts'
 import {type IngredientMention, ingredientMentions, stepsOf} from '../method/ingredient-mentions.ts'
 import type {Rule} from '../rule.ts'
 
@@ -16,7 +17,7 @@ export const totalInMethod: Rule = {
   summary: 'A total that the method names is the sum of what it is a total of.',
   why: 'A total outlives a change to one of its parts, and the cook weighs to it.',
   *check({recipe, computed, cookbook}) {
-    const kitchen = kitchenOf(cookbook)
+    const kitchen = kitchenOf(cookbook.settings, cookbook.foods)
     // Few methods name a total, so what it is held against is gathered at the first.
     let attached: readonly AmountOfLine[] | undefined
     let mentions: readonly IngredientMention[] | undefined
