@@ -71,7 +71,7 @@ function degrees(celsius: number, scale: 'C' | 'F'): string {
 
 /** Brackets, slashes and the fan's setting stand between the two scales of one temperature. */
 function isBeside(text: string, left: TemperatureMention, right: TemperatureMention): boolean {
-  return /^(?:[\s(,/=]|or|fan|oven|convection|\d{2,3}|°|[CF]|º[CF])*$/i.test(
+  return /^(?:[\s(,/=]|or|fan|oven|convection|\d{2,3}(?!\d)|°|[CF]|º[CF])*$/i.test(
     text.slice(left.to, right.from),
   )
 }
