@@ -1,9 +1,12 @@
 import type {Computed} from '../src/nutrition/computed.ts'
-import {formatFigure} from '../src/units/format-figure.ts'
+import type {Cost} from '../src/shopping/cost.ts'
+import {formatFigure, roundedText} from '../src/units/format-figure.ts'
 import {indexPath, planPath, recipePath, relativeHref} from './addresses.ts'
 import type {Part} from './part.ts'
 import {figureHeads, figureNumbers} from './parts/figure-columns.tsx'
+import {hasCosts, proteinDensity, searchable, servingCost} from './parts/finding-data.ts'
 import {portionGrams} from './parts/headline.tsx'
+import {recipeFinder} from './parts/recipe-finder.tsx'
 import {daysText, minutesText} from './parts/time-text.ts'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
@@ -34,22 +37,23 @@ export function indexPage(site: Site): Page {
 
 function dishPart(site: Site, dishes: readonly Computed[]): Part {
   const {words} = site
+  const {currency} = site.cookbook.settings
   return (
     <section aria-labelledby="part-recipes">
       <h2 id="part-recipes">{words.index.title}</h2>
       <p>{words.index.intro(dishes.length)}</p>
-      {finder(words)}
+      {recipeFinder(site, dishes)}
       <table class="recipes" id="recipe-table">
         <thead>
           <tr>
-            <th scope="col">{words.index.recipe}</th>
+            <th scope="col" data-key="title">
+              {words.index.recipe}
+            </th>
             {figureHeads(words)}
-            <th scope="col" class="number spare">
-              {words.index.serving}
-            </th>
-            <th scope="col" class="number spare">
-              {words.index.time}
-            </th>
+            {spareHead('density', words.finding.density, 'g')}
+            {spareHead('serving', words.index.serving, 'g')}
+            {spareHead('minutes', words.index.time)}
+            {hasCosts(site) ? spareHead('cost', words.finding.cost, currency) : undefined}
           </tr>
         </thead>
         <tbody>{dishes.map((computed) => dishRow(site, computed))}</tbody>
@@ -58,24 +62,13 @@ function dishPart(site: Site, dishes: readonly Computed[]): Part {
   )
 }
 
-/** Hidden until the script that makes it work has come. */
-function finder({index}: Site['words']): Part {
+/** A column that a phone has no room for. */
+function spareHead(key: string, name: string, unit?: string): Part {
   return (
-    <div id="finder" class="row" hidden data-shown={index.shown}>
-      <p>
-        <label for="find-words">{index.name}</label>
-        <input type="search" id="find-words" autoComplete="off" />
-      </p>
-      <p>
-        <label for="find-energy">{index.mostEnergy}</label>
-        <input type="number" id="find-energy" min="0" step="any" inputMode="decimal" />
-      </p>
-      <p>
-        <label for="find-protein">{index.leastProtein}</label>
-        <input type="number" id="find-protein" min="0" step="any" inputMode="decimal" />
-      </p>
-      <p id="find-status" role="status" />
-    </div>
+    <th scope="col" class="number spare" data-key={key}>
+      {name}
+      {unit === undefined ? undefined : <span class="unit"> {unit}</span>}
+    </th>
   )
 }
 
@@ -83,18 +76,38 @@ function dishRow(site: Site, computed: Computed): Part {
   const {recipe} = computed
   const portion = portionGrams(computed)
   const minutes = recipe.totalMinutes?.value
+  const density = proteinDensity(site, computed)
+  const cost = servingCost(site, recipe.slug)
   return (
-    <tr data-words={recipe.tags.map(({value}) => value).join(' ')}>
+    <tr {...searchable(site, computed)}>
       <th scope="row">{recipeLink(computed)}</th>
       {figureNumbers(site, computed, 'serving')}
-      <td class="number spare" data-value={portion === undefined ? undefined : `${portion}`}>
-        {portion === undefined ? undefined : formatFigure(portion, 'g')}
-      </td>
-      <td class="number spare" data-value={minutes === undefined ? undefined : `${minutes}`}>
-        {minutes === undefined ? undefined : minutesText(minutes, site.words)}
-      </td>
+      {spareCell(density?.value, density && roundedText(density.value, 1), density?.isOpen)}
+      {spareCell(portion, portion === undefined ? undefined : roundedText(portion, 0))}
+      {spareCell(minutes, minutes === undefined ? undefined : minutesText(minutes, site.words))}
+      {hasCosts(site)
+        ? spareCell(cost?.amount, costText(cost, site), !cost?.isComplete)
+        : undefined}
     </tr>
   )
+}
+
+function spareCell(value: number | undefined, text: string | undefined, isOpen = false): Part {
+  return (
+    <td
+      class="number spare"
+      data-value={value === undefined ? undefined : `${value}`}
+      data-open={value !== undefined && isOpen ? '' : undefined}
+    >
+      {text}
+    </td>
+  )
+}
+
+function costText(cost: Cost | undefined, {words}: Site): string | undefined {
+  if (cost === undefined) return undefined
+  const text = roundedText(cost.amount, 2)
+  return cost.isComplete ? text : words.atLeast(text)
 }
 
 function recipeLink({recipe}: Computed): Part {

@@ -14,6 +14,8 @@ export interface ShoppingFood {
   readonly aisle: Aisle
   /** Grams of one pack as sold. */
   readonly packGrams?: number
+  /** What that pack costs, in the cookbook's currency. */
+  readonly price?: number
   readonly piece?: Piece
 }
 
@@ -88,6 +90,7 @@ function shoppingFood(food: Food): ShoppingFood {
     name: food.name,
     aisle: food.aisle,
     ...(food.sold && {packGrams: food.sold.grams}),
+    ...(food.sold?.price !== undefined && {price: food.sold.price}),
     ...(piece && {piece}),
   }
 }

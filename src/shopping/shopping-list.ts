@@ -1,4 +1,5 @@
 import {type Aisle, aisles} from '../food/food.ts'
+import type {Cost} from './cost.ts'
 import type {Piece} from './piece.ts'
 import type {ShoppingData, ShoppingFood} from './shopping-data.ts'
 
@@ -18,6 +19,8 @@ export interface ShoppingList {
     readonly grams: number
     readonly batches: number
   }[]
+  /** Of the whole packs; absent where not one of them has a price. */
+  readonly cost?: Cost
 }
 
 /** One food to buy; weights are exact sums, before anybody rounds them for a shop. */
@@ -35,6 +38,8 @@ export interface Packs {
   readonly packGrams: number
   /** What the packs hold beyond what is needed, g. */
   readonly leftGrams: number
+  /** Of all of them, in the cookbook's currency; absent where nobody said what one costs. */
+  readonly price?: number
 }
 
 /** Sums what is wanted across recipes and through components, by aisle in the shop's order. */
@@ -63,26 +68,41 @@ export function shoppingList(data: ShoppingData, wanted: readonly Wanted[]): Sho
     const food = data.foods[place]
     return food ? [{aisle: food.aisle, line: listLine(food, sum.needed, sum.optional)}] : []
   })
-  return {aisles: byAisle(lines), make: [...make.values()]}
+  const cost = costOf(lines.map(({line}) => line))
+  return {aisles: byAisle(lines), make: [...make.values()], ...(cost && {cost})}
+}
+
+/** What is only bought if wanted costs nothing yet. */
+function costOf(lines: readonly ListLine[]): Cost | undefined {
+  const needed = lines.filter(({grams}) => grams > 0)
+  const prices = needed.flatMap(({packs}) => packs?.price ?? [])
+  if (prices.length === 0) return undefined
+  const amount = prices.reduce((sum, price) => sum + price, 0)
+  return {amount, isComplete: prices.length === needed.length}
 }
 
 function listLine(food: ShoppingFood, grams: number, optionalGrams: number): ListLine {
-  const {name, packGrams, piece} = food
+  const {name, packGrams, price, piece} = food
   return {
     name,
     grams,
     optionalGrams,
     ...(piece && {piece}),
-    ...(packGrams !== undefined && grams > 0 && {packs: packsFor(grams, packGrams)}),
+    ...(packGrams !== undefined && grams > 0 && {packs: packsFor(grams, packGrams, price)}),
   }
 }
 
 /** A sum of doubles may end a hair above a full pack; nobody buys a second one for that. */
 const slackRatio = 1e-6
 
-function packsFor(grams: number, packGrams: number): Packs {
+function packsFor(grams: number, packGrams: number, price: number | undefined): Packs {
   const count = Math.ceil((grams / packGrams) * (1 - slackRatio))
-  return {count, packGrams, leftGrams: Math.max(0, count * packGrams - grams)}
+  return {
+    count,
+    packGrams,
+    leftGrams: Math.max(0, count * packGrams - grams),
+    ...(price !== undefined && {price: count * price}),
+  }
 }
 
 function byAisle(

@@ -1,95 +1,164 @@
-/** Finds and sorts in the table of recipes. Without this script the table is all there, by name. */
+import {fill} from '../words/fill.ts'
+import {type Dish, isFound, type Known, plainWords, type Query} from './finding/find.ts'
+import {element} from './shared/element.ts'
+
+/**
+ * Finds and sorts in the table of recipes; what is asked for stands in the address. Without this
+ * script the table is all there, by name.
+ */
 
 const table = document.querySelector<HTMLTableElement>('#recipe-table')
 const finder = document.querySelector<HTMLElement>('#finder')
 const body = table?.tBodies[0]
 
-if (table && finder && body) {
-  makeSortable(table, body)
-  makeFindable(finder, body)
+if (table && finder && body) start(table, body, finder)
+
+interface Row {
+  readonly row: HTMLTableRowElement
+  readonly dish: Dish
+  readonly title: string
 }
 
-function makeSortable(table: HTMLTableElement, body: HTMLTableSectionElement): void {
+/** Which column sorts the table, by its key in the head. */
+interface Order {
+  readonly key: string
+  readonly isDown: boolean
+}
+
+function start(table: HTMLTableElement, body: HTMLTableSectionElement, finder: HTMLElement): void {
   const heads = [...table.querySelectorAll<HTMLTableCellElement>('thead th')]
+  const keys = heads.map(({dataset}) => dataset.key ?? '')
+  const rows = [...body.rows].map((row) => ({row, dish: dishOf(row, keys), title: titleOf(row)}))
+  const fields = [...finder.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[name]')]
+  let order: Order | undefined
+
+  function show(): void {
+    const query = queryOf(fields)
+    const shown = rows.filter(({row, dish}) => {
+      row.hidden = !isFound(dish, query)
+      return !row.hidden
+    })
+    body.append(...sorted(rows, order).map(({row}) => row))
+    for (const [column, head] of heads.entries()) {
+      const isKey = order !== undefined && keys[column] === order.key
+      head.ariaSort = isKey ? (order?.isDown ? 'descending' : 'ascending') : null
+    }
+    tell(finder, shown.length, rows.length)
+    finder
+      .querySelector('#find-without-note')
+      ?.toggleAttribute('hidden', query.without.length === 0)
+    history.replaceState(null, '', address(fields, order))
+  }
+
   for (const [column, head] of heads.entries()) {
-    const button = document.createElement('button')
+    const button = element('button', '', ...head.childNodes)
     button.type = 'button'
-    button.append(...head.childNodes)
     head.append(button)
     button.addEventListener('click', () => {
-      const isDescending = head.ariaSort === 'ascending'
-      for (const other of heads) other.ariaSort = null
-      head.ariaSort = isDescending ? 'descending' : 'ascending'
-      sortRows(body, column, isDescending ? -1 : 1)
+      const key = keys[column] ?? ''
+      order = {key, isDown: order?.key === key && !order.isDown}
+      show()
     })
   }
-}
-
-function sortRows(body: HTMLTableSectionElement, column: number, direction: 1 | -1): void {
-  const rows = [...body.rows].map((row) => ({row, key: sortKey(row, column)}))
-  rows.sort(({key: left}, {key: right}) => {
-    if (typeof left === 'string' || typeof right === 'string') {
-      return direction * String(left).localeCompare(String(right), document.documentElement.lang)
-    }
-    // What is not known stands last, whichever way the column is sorted.
-    if (left === undefined || right === undefined) {
-      return Number(left === undefined) - Number(right === undefined)
-    }
-    return direction * (left - right)
+  finder.addEventListener('input', show)
+  finder.querySelector('button')?.addEventListener('click', () => {
+    for (const field of fields) field.value = ''
+    order = undefined
+    show()
   })
-  body.append(...rows.map(({row}) => row))
-}
-
-function sortKey(row: HTMLTableRowElement, column: number): string | number | undefined {
-  const cell = row.cells[column]
-  if (cell === undefined || column === 0) return cell?.textContent ?? ''
-  return cell.dataset.value === undefined ? undefined : Number(cell.dataset.value)
-}
-
-function makeFindable(finder: HTMLElement, body: HTMLTableSectionElement): void {
-  const words = finder.querySelector<HTMLInputElement>('#find-words')
-  const energy = finder.querySelector<HTMLInputElement>('#find-energy')
-  const protein = finder.querySelector<HTMLInputElement>('#find-protein')
-  const status = finder.querySelector<HTMLElement>('#find-status')
-  if (!words || !energy || !protein || !status) return
-
-  function find(): void {
-    const sought = plain(words?.value ?? '')
-      .split(' ')
-      .filter((word) => word !== '')
-    const mostEnergy = energy?.value ? Number(energy.value) : Number.POSITIVE_INFINITY
-    const leastProtein = protein?.value ? Number(protein.value) : 0
-    let shown = 0
-    for (const row of body.rows) {
-      const text = plain(`${row.cells[0]?.textContent ?? ''} ${row.dataset.words ?? ''}`)
-      const isFound =
-        sought.every((word) => text.includes(word)) &&
-        figure(row, 1) <= mostEnergy &&
-        figure(row, 2) >= leastProtein
-      row.hidden = !isFound
-      if (isFound) shown++
-    }
-    if (status) {
-      status.textContent = (finder.dataset.shown ?? '')
-        .replace('{shown}', String(shown))
-        .replace('{all}', String(body.rows.length))
-    }
-  }
-
-  finder.addEventListener('input', find)
+  addEventListener('hashchange', () => {
+    // A place on the page is no question: `#main`.
+    if (!location.hash.includes('=')) return
+    order = read(fields, keys)
+    show()
+  })
+  order = read(fields, keys)
   finder.hidden = false
-  // A browser that comes back to the page fills the fields in again.
-  find()
+  show()
 }
 
-function figure(row: HTMLTableRowElement, column: number): number {
-  return Number(row.cells[column]?.dataset.value ?? 0)
+function titleOf(row: HTMLTableRowElement): string {
+  return row.cells[0]?.textContent ?? ''
 }
 
-/** Lower case without accents, so that `creme` finds `Crème`. */
-function plain(text: string): string {
-  return text
-    .normalize('NFKD')
-    .replaceAll(/\p{Mark}/gu, '')
-    .toLowerCase()
+function dishOf(row: HTMLTableRowElement, keys: readonly string[]): Dish {
+  const {words = '', tags, diets, allergens, open} = row.dataset
+  return {
+    words: plainWords(`${titleOf(row)} ${words}`),
+    figures: Object.fromEntries([...row.cells].map((cell, column) => [keys[column], known(cell)])),
+    tags: listed(tags, '\n'),
+    diets: listed(diets),
+    allergens: listed(allergens),
+    isOpen: open !== undefined,
+  }
+}
+
+function known({dataset}: HTMLElement): Known | undefined {
+  if (dataset.value === undefined) return undefined
+  return {value: Number(dataset.value), isComplete: dataset.open === undefined}
+}
+
+/** A list in an attribute: neither a diet nor an allergen has a comma in its name. */
+function listed(text: string | undefined, between = ','): readonly string[] {
+  return text === undefined || text === '' ? [] : text.split(between)
+}
+
+type Field = HTMLInputElement | HTMLSelectElement
+
+function queryOf(fields: readonly Field[]): Query {
+  const limits = (kind: string) =>
+    Object.fromEntries(
+      fields
+        .filter(({dataset, value}) => dataset.limit === kind && value !== '')
+        .map(({dataset, value}) => [dataset.figure, Number(value)]),
+    )
+  const value = (name: string) => fields.find((field) => field.name === name)?.value || undefined
+  return {
+    words: plainWords(value('find') ?? ''),
+    most: limits('most'),
+    least: limits('least'),
+    tag: value('tag'),
+    diet: value('diet'),
+    without: listed(value('without')),
+  }
+}
+
+function sorted(rows: readonly Row[], order: Order | undefined): readonly Row[] {
+  if (order === undefined) return rows
+  const {key, isDown} = order
+  const direction = isDown ? -1 : 1
+  if (key === 'title') return isDown ? rows.toReversed() : rows
+  return rows.toSorted(({dish: left}, {dish: right}) => {
+    const [here, there] = [left.figures[key]?.value, right.figures[key]?.value]
+    // What is not known stands last, whichever way the column is sorted.
+    if (here === undefined || there === undefined) {
+      return Number(here === undefined) - Number(there === undefined)
+    }
+    return direction * (here - there)
+  })
+}
+
+function tell(finder: HTMLElement, shown: number, all: number): void {
+  const status = finder.querySelector('#find-status')
+  if (status) status.textContent = fill(finder.dataset.shown ?? '', {shown, all})
+}
+
+/** The address with what is asked for behind its `#`; an address can be kept or handed on. */
+function address(fields: readonly Field[], order: Order | undefined): string {
+  const entries = fields.filter(({value}) => value !== '').map(({name, value}) => [name, value])
+  if (order) entries.push([order.isDown ? 'down' : 'up', order.key])
+  return entries.length === 0 ? location.pathname : `#${new URLSearchParams(entries)}`
+}
+
+/** Fills the fields from the address. @returns how it wants the table sorted */
+function read(fields: readonly Field[], keys: readonly string[]): Order | undefined {
+  const asked = new URLSearchParams(location.hash.slice(1))
+  for (const field of fields) {
+    const value = asked.get(field.name) ?? ''
+    field.value = value
+    // A list that has no such entry, or a number that is none, asks for nothing.
+    if (field.value !== value) field.value = ''
+  }
+  const key = asked.get('down') ?? asked.get('up') ?? ''
+  return keys.includes(key) && key !== '' ? {key, isDown: asked.has('down')} : undefined
 }

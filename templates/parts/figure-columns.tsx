@@ -5,12 +5,12 @@ import {mainNutrients} from '../../src/nutrition/published.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import type {Words} from '../words/en.ts'
-import {publishedNumber, publishedOn} from './published-figures.ts'
+import {isAtLeast, publishedNumber, publishedOn} from './published-figures.ts'
 
 /** Heads of the columns of main figures, the unit said once. */
 export function figureHeads(words: Words): Part[] {
   return mainNutrients.map((nutrient) => (
-    <th scope="col" class="number">
+    <th scope="col" class="number" data-key={nutrient}>
       {words.nutrient[nutrient]} <span class="unit">{nutrientUnit[nutrient]}</span>
     </th>
   ))
@@ -22,7 +22,11 @@ export function figureNumbers({cookbook, words}: Site, computed: Computed, basis
   return mainNutrients.map((_, index) => {
     const figure = figures[index]
     return (
-      <td class="number" data-value={figure && `${figure.value}`}>
+      <td
+        class="number"
+        data-value={figure && `${figure.value}`}
+        data-open={figure && isAtLeast(figure) ? '' : undefined}
+      >
         {figure && publishedNumber(figure, words)}
       </td>
     )

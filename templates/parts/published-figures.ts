@@ -71,6 +71,11 @@ export function publishedOn(
   })
 }
 
+/** Whether the figure is only a lower bound. */
+export function isAtLeast({computed, judged}: PublishedFigure): boolean {
+  return judged === undefined && !isComplete(computed)
+}
+
 /** A published figure in words: as stated, or computed, with "at least" and "unknown" said. */
 export function publishedText({nutrient, value, computed, judged}: PublishedFigure, words: Words) {
   return judged ? judged.stated.text : knownText(nutrient, {...computed, value}, words)

@@ -1,10 +1,11 @@
-import {allergenName, declaredAllergens} from '../../src/food/allergens.ts'
+import {type AllergenGroup, allergenName, declaredAllergens} from '../../src/food/allergens.ts'
 import type {CookingMethod} from '../../src/food/cooking-methods.ts'
 import {baking} from './en-baking.ts'
 import {book, cards} from './en-book.ts'
 import {claims} from './en-claims.ts'
 import {cooking} from './en-cooking.ts'
 import {declared} from './en-declared.ts'
+import {finding} from './en-finding.ts'
 import {
   aisle,
   basis,
@@ -34,12 +35,14 @@ export const en = {
   aisle,
   declaredAllergens,
   allergenName,
+  allergenGroup: ({name}: AllergenGroup) => name,
   book,
   cards,
   declared,
   claims,
   baking,
   cooking,
+  finding,
 
   nav: {
     label: 'Pages',
@@ -173,11 +176,6 @@ export const en = {
       'Stocks, doughs and sauces that other recipes use by weight. Figures are for 100 g.',
     batch: 'Batch',
     keeps: 'Keeps',
-    name: 'Name or tag',
-    mostEnergy: 'Energy at most, kcal',
-    leastProtein: 'Protein at least, g',
-    /** Filled in by the script of the page. */
-    shown: '{shown} of {all} shown',
     planned: 'Plans',
   },
 
