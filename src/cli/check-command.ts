@@ -1,17 +1,15 @@
 import path from 'node:path'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import type {CheckFormat} from '../report/check-formats.ts'
-import {countText} from '../report/count-text.ts'
 import {githubReport} from '../report/github-report.ts'
 import {jsonReport} from '../report/json-report.ts'
 import {junitReport} from '../report/junit-report.ts'
 import {recipeReport} from '../report/recipe-report.ts'
 import type {RecipeReport, Report} from '../report/report.ts'
 import {sarifReport} from '../report/sarif-report.ts'
-import {summary} from '../report/summary.ts'
-import {findingsText, statedCount, verdictsText} from '../report/summary-text.ts'
 import {textMessages} from '../report/text-report.ts'
 import {nearest} from '../units/nearest.ts'
+import {checkedText, type IsWanted} from './checked-text.ts'
 import {paintFor} from './colour.ts'
 import {type ExaminedFolder, examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
@@ -46,7 +44,7 @@ export async function checkCommand(
   const folder = fix ? await mend(content, found, isWanted) : found
   const messages = folder.messages.filter(({file}) => isWanted(file))
   const report = {recipes: recipes(folder, isWanted), messages}
-  for (const text of printed(report, folder, {format, color})) print(text)
+  for (const text of printed(report, {folder, isWanted}, {format, color})) print(text)
   return messages.some(({severity}) => severity === 'error')
     ? exitCodes.errorsFound
     : exitCodes.fine
@@ -54,7 +52,7 @@ export async function checkCommand(
 
 function* printed(
   report: Report,
-  folder: ExaminedFolder,
+  {folder, isWanted}: {readonly folder: ExaminedFolder; readonly isWanted: IsWanted},
   {format, color}: Pick<CheckOptions, 'format' | 'color'>,
 ): Iterable<string> {
   const {messages} = report
@@ -70,13 +68,13 @@ function* printed(
       return yield junitReport(report)
     case 'text':
       yield* textMessages(messages, paintFor('stdout', color))
-      yield closing(folder, messages.length > 0)
+      yield `${messages.length > 0 ? '\n' : ''}${checkedText(folder, isWanted)}\n`
   }
 }
 
 function* recipes(
   {examined, filePath}: ExaminedFolder,
-  isWanted: (file: string) => boolean,
+  isWanted: IsWanted,
 ): Iterable<RecipeReport> {
   for (const computed of examined.computed.values()) {
     if (!isWanted(filePath(computed.recipe.path))) continue
@@ -84,18 +82,11 @@ function* recipes(
   }
 }
 
-function closing({examined}: ExaminedFolder, hasMessages: boolean): string {
-  const counts = summary(examined)
-  const found = `${findingsText(counts)} in ${countText(counts.recipes, 'recipe')}`
-  const figures = `${countText(statedCount(counts), 'stated figure')}: ${verdictsText(counts)}`
-  return `${hasMessages ? '\n' : ''}${found}; ${figures}\n`
-}
-
 /** Which files the report is about; a name that is none of the cookbook's is a slip. */
 function wantedFiles(
   files: readonly string[],
   {read, filePath, messages}: ExaminedFolder,
-): (file: string) => boolean {
+): IsWanted {
   if (files.length === 0) return () => true
   const known = new Set([
     ...read.sources.texts.map((source) => filePath(source.path)),
@@ -106,7 +97,8 @@ function wantedFiles(
     files.map((file) => {
       const found = byFullPath.get(path.resolve(file))
       if (found !== undefined) return found
-      const meant = nearest(file, known)
+      const isNamed = (one: string) => path.basename(one, '.md') === path.basename(file, '.md')
+      const meant = [...known].find(isNamed) ?? nearest(file, known)
       throw new EnvironmentFailure(
         `${file} is no file of the cookbook`,
         meant === undefined

@@ -247,15 +247,34 @@ describe('scalepan check', () => {
     expect(JSON.parse(other.stdout)).toEqual({recipes: [], messages: []})
   })
 
-  test('a file that is none of the cookbook’s is a slip, with a suggestion', () => {
-    expect(run(['check', 'content/recipes/red-lentl-soup.md'], {cwd: newCookbook()})).toMatchObject(
-      {
+  test('counts what it reports on, with the recipes that it could not understand', () => {
+    const fresh = newCookbook()
+    change(fresh, 'protein: 14 g', 'protein: 41 g')
+    putFiles(fresh, {'content/recipes/tea.md': '---\ntitel: Tea\n---\n'})
+    const last = (args: readonly string[]) =>
+      run(['check', ...args], {cwd: fresh})
+        .stdout.trimEnd()
+        .split('\n')
+        .at(-1)
+    expect(last([])).toBe(
+      '4 errors, 0 warnings, 0 notes in 2 recipes, 1 of them not understood; 4 stated figures: 3 agree, 0 tolerated, 1 drift',
+    )
+    expect(last([soup])).toBe(
+      '1 error, 0 warnings, 0 notes in 1 recipe; 4 stated figures: 3 agree, 0 tolerated, 1 drift',
+    )
+    expect(last(['content/foods.yaml'])).toMatch(/^0 errors, 0 warnings, 0 notes in 1 file;/u)
+  })
+
+  test.each(['content/recipes/red-lentl-soup.md', 'red-lentil-soup', 'red-lentil-soup.md'])(
+    '%s is none of the cookbook’s files: a slip, with a suggestion',
+    (name) => {
+      expect(run(['check', name], {cwd: newCookbook()})).toEqual({
         code: 2,
         stdout: '',
-        stderr: `scalepan: content/recipes/red-lentl-soup.md is no file of the cookbook\n  Did you mean ${soup}?\n`,
-      },
-    )
-  })
+        stderr: `scalepan: ${name} is no file of the cookbook\n  Did you mean ${soup}?\n`,
+      })
+    },
+  )
 })
 
 describe('scalepan explain', () => {
