@@ -16,7 +16,7 @@ export function addCompare(root: Command, end: (code: ExitCode) => void): void {
     .command('compare')
     .summary('which figures moved since an earlier state, and why')
     .description(
-      'Shows which computed figures moved since a git revision or against another folder, by how\nmuch, and which line, food or label did it.',
+      'Shows which computed figures moved since a git revision or against another folder, by how much, and which line, food or label did it.',
     )
     .addArgument(new Argument('<earlier>', 'a folder, or a git revision such as main or HEAD~1'))
     .option('--content <dir>', 'folder of the cookbook', 'content')

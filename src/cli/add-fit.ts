@@ -20,7 +20,7 @@ export function addFit(root: Command, end: (code: ExitCode) => void): void {
     .command('fit')
     .summary('change amounts as little as possible to meet targets')
     .description(
-      'Finds the smallest change of a recipe’s amounts that meets targets, and what each target\ncosts; where they cannot all be met, says by how much. Writes nothing without --write.',
+      'Finds the smallest change of a recipe’s amounts that meets targets, and what each target costs; where they cannot all be met, says by how much. Writes nothing without --write.',
     )
     .addArgument(new Argument('<recipe>', 'its file, slug or title'))
     .addArgument(new Argument('<targets...>', 'what a serving is to have'))

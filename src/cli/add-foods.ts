@@ -61,7 +61,7 @@ function addLike(foods: Command, end: (code: ExitCode) => void): void {
     .command('like')
     .summary('foods with the nearest macros')
     .description(
-      'Shows the foods whose protein, fat and carbohydrate per 100 g are nearest to those of a\nfood or of a recipe’s finished dish. "Apart" weighs each gram by its energy.',
+      'Shows the foods whose protein, fat and carbohydrate per 100 g are nearest to those of a food or of a recipe’s finished dish. "Apart" weighs each gram by its energy.',
     )
     .addArgument(new Argument('<name>', 'a food, or the slug of a recipe'))
     .option(...contentOption)
@@ -98,7 +98,7 @@ function addImport(foods: Command, end: (code: ExitCode) => void): void {
     .command('import')
     .summary('bring a published table into the cookbook')
     .description(
-      'Turns a published composition table (delimited text, UTF-8) into content/tables/NAME.tsv by\na mapping of its columns, which is saved beside it as NAME.mapping. A row that cannot be\nunderstood stops it, and the table that was there stays.',
+      'Turns a published composition table (delimited text, UTF-8) into content/tables/NAME.tsv by a mapping of its columns, which is saved beside it as NAME.mapping. A row that cannot be understood stops it, and the table that was there stays.',
     )
     .addArgument(new Argument('<file>', 'the download: a text, or the folder of FoodData Central'))
     .requiredOption('--as <name>', 'first part of the foods’ ids')
@@ -140,7 +140,7 @@ function addLabel(foods: Command, end: (code: ExitCode) => void): void {
     .command('label')
     .summary('copy a packet into foods.yaml')
     .description(
-      'Puts the panel of a packet behind the foods of foods.yaml, once it passes the checks of\nlabels. Lines are written as in foods.yaml; without any, they are asked for.',
+      'Puts the panel of a packet behind the foods of foods.yaml, once it passes the checks of labels. Lines are written as in foods.yaml; without any, they are asked for.',
     )
     .addArgument(new Argument('[name]', 'as recipes will call it'))
     .addArgument(new Argument('[lines...]', 'lines of the panel, such as "fat: 0.2 g"'))

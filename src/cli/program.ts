@@ -49,7 +49,7 @@ function addBuild(root: Command, end: (code: ExitCode) => void): void {
     .command('build')
     .summary('check the cookbook, then write its site')
     .description(
-      'Checks the cookbook, then writes its site. An error stops it: nothing is written and the\nlast site stays as it is. Files in the site folder that scalepan did not write are left alone.',
+      'Checks the cookbook, then writes its site. An error stops it: nothing is written and the last site stays as it is. Files in the site folder that scalepan did not write are left alone.',
     )
     .option(...contentOption)
     .option('--site <dir>', 'folder the site is written into', 'site')
@@ -92,7 +92,7 @@ function addExplain(root: Command, end: (code: ExitCode) => void): void {
     .command('explain')
     .summary('show where a recipe’s figures come from')
     .description(
-      'Shows what each line of a recipe adds, how stated and computed figures compare, and which\nweighing or label costs most certainty.',
+      'Shows what each line of a recipe adds, how stated and computed figures compare, and which weighing or label costs most certainty.',
     )
     .addArgument(new Argument('<recipe>', 'its file, slug or title'))
     .option(...contentOption)
@@ -120,7 +120,7 @@ function addNew(root: Command, end: (code: ExitCode) => void): void {
     .addHelpText('after', examples(newExamples))
   parent
     .command('cookbook')
-    .description('start a cookbook: settings, a label and a recipe')
+    .description('start a cookbook: settings, foods and a recipe')
     .addArgument(new Argument('<dir>', 'folder to make it in'))
     .addHelpText('after', examples(newExamples.slice(0, 1)))
     .action(async (folder: string) => {
