@@ -81,7 +81,7 @@ export function* foodText({food, uses, carbohydrate}: ShownFood, paint: Paint): 
   yield `${[food.aisle, ...(food.state ? [food.state] : []), ...food.traits].join(', ')}\n`
   yield `Source: ${printable(sourceText(food.provenance))}\n`
   yield `\nPer 100 g${food.refuseRatio > 0 ? ' edible portion' : ''}\n`
-  yield lines(figureRows(food, carbohydrate))
+  yield* figureLines(food, carbohydrate)
   yield '\n'
   yield* allergenLines(food)
   if (food.refuseRatio > 0) {
@@ -94,20 +94,19 @@ export function* foodText({food, uses, carbohydrate}: ShownFood, paint: Paint): 
 }
 
 /** The table's energies by method are the program's own sums: they stay with `explain`. */
-function figureRows(food: Food, carbohydrate: Carbohydrate): readonly (readonly string[])[] {
+function* figureLines(food: Food, carbohydrate: Carbohydrate): Iterable<string> {
   const shown = publishedNutrients.map((nutrient) => internal(nutrient, carbohydrate))
-  const missing = shown.filter((nutrient) => !isComplete(food.per100g[nutrient]))
-  return [
-    ...shown
-      .filter((nutrient) => !missing.includes(nutrient))
-      .map((nutrient) => [
-        `  ${nutrientName[nutrient]}`,
-        nutrientWithUncertainty(nutrient, food.per100g[nutrient]),
-      ]),
-    ...(missing.length === 0
-      ? []
-      : [[`  unknown: ${missing.map((nutrient) => nutrientName[nutrient]).join(', ')}`]]),
-  ]
+  const isKnown = (nutrient: Nutrient) => isComplete(food.per100g[nutrient])
+  const known = shown.filter(isKnown)
+  yield lines(
+    known.map((nutrient) => [
+      `  ${nutrientName[nutrient]}`,
+      nutrientWithUncertainty(nutrient, food.per100g[nutrient]),
+    ]),
+  )
+  const missing = shown.filter((nutrient) => !isKnown(nutrient))
+  if (missing.length === 0) return
+  yield `  unknown: ${missing.map((nutrient) => nutrientName[nutrient]).join(', ')}\n`
 }
 
 function sourceText(provenance: Provenance): string {

@@ -67,6 +67,8 @@ describe('foods show', () => {
     // A US panel prints 62 kcal to the last written digit: ± 2 × 1/√12 = 0.6, shown as whole kcal.
     expect(stdout).toMatch(/energy +62 ± 1 kcal/)
     expect(stdout).toContain('unknown: saturated')
+    // The long line of what is unknown widens no column.
+    expect(stdout).toMatch(/^ {2}energy {2,24}\d/mu)
     expect(stdout).toContain('Source: label in foods.yaml, line 3')
     expect(stdout).toContain('Allergens: milk')
     expect(stdout).toContain('Curd dressing (dressing)\n')
