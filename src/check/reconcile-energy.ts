@@ -4,6 +4,7 @@ import {isComplete} from '../food/figures.ts'
 import type {PublishedNutrient} from '../food/nutrients.ts'
 import type {Computed} from '../nutrition/computed.ts'
 import type {MacroSpans} from '../nutrition/energy-of-macros.ts'
+import {wholeGrams} from '../nutrition/whole-grams.ts'
 import {type Span, spanOfRounded} from '../units/span.ts'
 import {expandedUncertainty, scaled} from '../units/uncertain.ts'
 import {type EnergyGap, energyGap} from './energy-gap.ts'
@@ -46,7 +47,7 @@ export function reconcile(
     carbohydrateIs: settings.carbohydrate,
     ...known({fibre: beside('fibre'), polyols: beside('polyols'), alcohol: beside('alcohol')}),
   }
-  const grams = (computed.batchGrams ?? computed.mixedGrams).value * share
+  const grams = wholeGrams(computed).value * share
   const {below, above} = allowance({nutrient: 'energy', value: energy.value, grams}, settings)
   return {
     ...energyGap(spanOf(energy), macros, {slack: Math.min(below, above), grams}),

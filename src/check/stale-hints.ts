@@ -2,6 +2,7 @@ import type {Settings} from '../cookbook/cookbook.ts'
 import type {Stated} from '../cookbook/recipe.ts'
 import type {Figure} from '../food/figures.ts'
 import type {Computed} from '../nutrition/computed.ts'
+import {wholeGrams} from '../nutrition/whole-grams.ts'
 import {scaled} from '../units/uncertain.ts'
 import {shareOfBatch} from './stated-basis.ts'
 import {type Judged, verdict} from './verdict.ts'
@@ -29,16 +30,16 @@ export function staleHints(
 function servingsHint(
   judged: readonly Judged[],
   {basis}: Stated,
-  {recipe, mixedGrams, batchGrams}: Computed,
+  computed: Computed,
   settings: Settings,
 ): readonly string[] {
-  const serves = recipe.serves?.value
+  const serves = computed.recipe.serves?.value
   // One figure alone fits some number of servings too easily.
   if (basis !== 'serving' || serves === undefined || judged.length < 2) return []
-  const wholeGrams = (batchGrams ?? mixedGrams).value
+  const whole = wholeGrams(computed).value
   for (let other = 1; other <= mostServings; other++) {
     if (other === serves) continue
-    const grams = wholeGrams / other
+    const grams = whole / other
     const fits = judged.every(
       ({stated: figure, computed: against}) =>
         verdict(figure, rescaled(against, serves / other), {grams, settings}) !== 'drift',
@@ -65,7 +66,7 @@ function carbohydrateHint(
   const isTotal = settings.carbohydrate === 'total'
   const other = computed.batch[isTotal ? 'availableCarbohydrate' : 'carbohydrate']
   const share = shareOfBatch(stated, computed)
-  const grams = (computed.batchGrams ?? computed.mixedGrams).value * share
+  const grams = wholeGrams(computed).value * share
   if (verdict(carbohydrate.stated, rescaled(other, share), {grams, settings}) !== 'agrees')
     return []
   return [

@@ -12,6 +12,7 @@ import {
 } from '../units/uncertain.ts'
 import type {Computed, Ingredient} from './computed.ts'
 import {gramsOf, weighed} from './weigh.ts'
+import {wholeGrams} from './whole-grams.ts'
 
 /** An amount of an ingredient, with the way from grams of it to its figures. */
 export interface MeasuredOut {
@@ -70,7 +71,7 @@ function componentOut(choice: Alternative, component: Computed, scaleGrams: numb
     const {value, halfRange} = amount.batches
     const subject = `batches of ${choice.name.value}`
     const batches = rectangular(value, 2 * halfRange, {kind: 'measure', subject})
-    const whole = batchGrams ?? component.mixedGrams
+    const whole = wholeGrams(component)
     // A share of the batch needs no scale: for all of it the weights cancel, and only a range is left.
     return {
       ok: true,

@@ -83,6 +83,15 @@ describe('label-sanity', () => {
     )
   })
 
+  test('holds a panel that prints only kJ to its macros too', () => {
+    // 4×16 + 9×0.3 + 4×6 = 90.7 kcal, about 380 kJ.
+    const {energy: _, ...macros} = sound
+    expect(found(labelSanity, packet('eu', 150, {...macros, energyKilojoules: 385}))).toEqual([])
+    expect(found(labelSanity, packet('eu', 150, {...macros, energyKilojoules: 900}))).toHaveLength(
+      1,
+    )
+  })
+
   test('doubts an energy that no method gives, and says which would explain it', () => {
     // A panel of 615 kcal, 47 g protein, 72 g carbohydrate, 17 g fat: 629 by general factors. Common
     // practice, no source. 2.3 % is within the 5 % that rounding of methods may take; 10 % is not.

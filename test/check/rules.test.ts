@@ -169,6 +169,12 @@ describe('weights', () => {
       })
     expect(check(base, use(250))).toEqual([])
     expect(check(base, use(400))).toMatchObject([{ruleId: 'component-made', actual: '400 g'}])
+    const twice = recipe(
+      'soup',
+      [line('base', 150, {recipe: at('base')}), line('base', 150, {recipe: at('base')})],
+      {serves: at(1), stated: stated({energy: 220})},
+    )
+    expect(check(base, twice)).toMatchObject([{ruleId: 'component-made', actual: '150 g'}])
   })
 })
 

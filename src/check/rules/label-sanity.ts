@@ -1,10 +1,10 @@
 import type {Food} from '../../food/food.ts'
-import {type Label, type LabelLine, printedSpan} from '../../food/label.ts'
+import {type Label, type LabelLine, type Printed, printedSpan} from '../../food/label.ts'
 import {methodName} from '../../food/method-factors.ts'
-import {nutrientName} from '../../food/nutrients.ts'
+import {kilojoulesPerKilocalorie, nutrientName} from '../../food/nutrients.ts'
 import type {MacroSpans} from '../../nutrition/energy-of-macros.ts'
 import {formatFigure, roundedText} from '../../units/format-figure.ts'
-import {type Span, spanSum} from '../../units/span.ts'
+import {type Span, spanSum, spanTimes} from '../../units/span.ts'
 import {energyGap} from '../energy-gap.ts'
 import type {CookbookRule, Finding} from '../rule.ts'
 
@@ -80,8 +80,7 @@ function* massBeyondServing(food: Food, label: Label): Iterable<Finding> {
 const slackRatio = 0.05
 
 function* energyBesideMacros(food: Food, label: Label): Iterable<Finding> {
-  const energy = span(label, 'energy')
-  const printed = label.printed.get('energy')
+  const {energy, printed} = printedEnergy(label)
   const macros = macroSpans(label)
   if (!energy || !printed || !macros) return
   const gap = energyGap(energy, macros, {
@@ -102,6 +101,15 @@ function* energyBesideMacros(food: Food, label: Label): Iterable<Finding> {
       ...gap.wouldExplain,
     ].join('\n'),
   }
+}
+
+/** The panel's energy in kcal; one that prints only kJ is held to its macros too. */
+function printedEnergy(label: Label): {readonly energy?: Span; readonly printed?: Printed} {
+  const printed = label.printed.get('energy') ?? label.printed.get('energyKilojoules')
+  const kilojoules = span(label, 'energyKilojoules')
+  const energy =
+    span(label, 'energy') ?? (kilojoules && spanTimes(kilojoules, 1 / kilojoulesPerKilocalorie))
+  return {...(energy && {energy}), ...(printed && {printed})}
 }
 
 function macroSpans(label: Label): MacroSpans | undefined {

@@ -1,5 +1,6 @@
 import type {Food} from '../../food/food.ts'
 import type {Computed} from '../computed.ts'
+import {wholeGrams} from '../whole-grams.ts'
 
 /** A food with the grams of it that are in a batch, components opened. */
 export interface OpenedFood {
@@ -29,7 +30,7 @@ function opened(
     const component = ingredient.computed
     const within = known.get(component) ?? opened(component, known)
     known.set(component, within)
-    const share = staysGrams.value / (component.batchGrams ?? component.mixedGrams).value
+    const share = staysGrams.value / wholeGrams(component).value
     for (const [food, weight] of within) add(food, weight * share)
   }
   return grams
