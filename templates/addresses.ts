@@ -14,6 +14,8 @@ export const cardsPath = 'cards/index.html'
 export const cardSheetsPath = 'cards/sheets/index.html'
 export const feedPath = 'feed.xml'
 export const notFoundPath = '404.html'
+/** At the root: a worker keeps only what stands below it. */
+export const offlinePath = 'offline.js'
 export const stylesheetPath = 'assets/site.css'
 export const paperStylesheetPath = 'assets/paper.css'
 /** Taken by pages that show the panel of the US, and by no other. */

@@ -1,20 +1,22 @@
 import type {Plan} from '../src/cookbook/cookbook.ts'
 import type {ShoppingData} from '../src/shopping/shopping-data.ts'
-import {type ShoppingList, shoppingList} from '../src/shopping/shopping-list.ts'
-import {planPath, recipePath, relativeHref} from './addresses.ts'
+import {type ShoppingList, shoppingList, type Wanted} from '../src/shopping/shopping-list.ts'
+import {planPath, recipePath, relativeHref, shoppingPath} from './addresses.ts'
 import type {Part} from './part.ts'
 import {authored} from './parts/authored.ts'
 import {figureHeads, figureNumbers} from './parts/figure-columns.tsx'
+import {listFragment} from './parts/list-fragment.ts'
 import {shoppingListPart} from './parts/shopping-list.tsx'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
 
 /** What a plan makes somebody buy. */
 export function planList(plan: Plan, data: ShoppingData): ShoppingList {
-  return shoppingList(
-    data,
-    plan.servings.map(({recipe, servings}) => ({slug: recipe.value, servings})),
-  )
+  return shoppingList(data, wantedBy(plan))
+}
+
+function wantedBy({servings}: Plan): readonly Wanted[] {
+  return servings.map(({recipe, servings}) => ({slug: recipe.value, servings}))
 }
 
 /** A plan: what is cooked, how much of it, and the list to shop by. */
@@ -37,8 +39,13 @@ export function planPage(site: Site, plan: Plan): Page {
         </section>
         <section aria-labelledby="part-list">
           <h2 id="part-list">{words.plan.list}</h2>
-          <p>{words.shopping.intro}</p>
-          {shoppingListPart(planList(plan, site.shopping), words, 'h3')}
+          <p>
+            {words.shopping.intro}{' '}
+            <a href={`${relativeHref(path, shoppingPath)}${listFragment(wantedBy(plan))}`}>
+              {words.plan.tick}
+            </a>
+          </p>
+          {shoppingListPart(planList(plan, site.shopping), site, 'h3')}
         </section>
       </>
     ),

@@ -16,7 +16,6 @@ import {
   textPagePath,
 } from './addresses.ts'
 import type {Part} from './part.ts'
-import {mark} from './parts/mark.ts'
 import type {Page, Site} from './site.ts'
 
 export interface Shell {
@@ -111,7 +110,7 @@ function header({cookbook, words}: Site, path: string): Part {
   return (
     <header class="rim">
       <a class="house" href={relativeHref(path, indexPath)}>
-        {mark()}
+        <img class="mark" src={relativeHref(path, iconPath)} width="32" height="32" alt="" />
         <span>{cookbook.settings.title}</span>
       </a>
       <nav aria-label={words.nav.label}>

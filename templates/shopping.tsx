@@ -2,7 +2,8 @@ import type {ShoppingData} from '../src/shopping/shopping-data.ts'
 import {planPath, relativeHref, shoppingPath} from './addresses.ts'
 import type {Part} from './part.ts'
 import {jsonScript} from './parts/json-script.ts'
-import {listWords, shoppingListPart} from './parts/shopping-list.tsx'
+import {shoppingPageData} from './parts/shopping-data.ts'
+import {shoppingListPart} from './parts/shopping-list.tsx'
 import {planList} from './plan.tsx'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
@@ -28,7 +29,7 @@ export function shoppingPage(site: Site): Page {
               <h3 class="plan">
                 <a href={relativeHref(shoppingPath, planPath(plan.slug))}>{plan.title.value}</a>
               </h3>
-              {shoppingListPart(planList(plan, site.shopping), words, 'h4')}
+              {shoppingListPart(planList(plan, site.shopping), site, 'h4')}
             </section>
           ))}
         </section>
@@ -38,21 +39,18 @@ export function shoppingPage(site: Site): Page {
 }
 
 /** Hidden until the script that makes it work has come. */
-function chooser({words, shopping, cookbook}: Site): Part {
-  const plans = cookbook.plans.map(({title, servings}) => ({
-    title: title.value,
-    wanted: servings.map(({recipe, servings}) => ({slug: recipe.value, servings})),
-  }))
+function chooser(site: Site): Part {
+  const {words, shopping, cookbook} = site
   return (
     <div id="chooser" hidden>
-      {jsonScript({shopping, plans, words: listWords(words)}, 'application/json', 'shopping-data')}
+      {jsonScript(shoppingPageData(site), 'application/json', 'shopping-data')}
       <section aria-labelledby="part-choose">
         <h2 id="part-choose">{words.shopping.choose}</h2>
         <ul class="choose">{shopping.recipes.map((recipe) => servingsField(recipe, words))}</ul>
         <p class="row">
-          {plans.map(({title}, index) => (
+          {cookbook.plans.map(({title}, index) => (
             <button type="button" data-plan={`${index}`}>
-              {title}
+              {title.value}
             </button>
           ))}
           <button type="button" data-clear="">
@@ -65,7 +63,29 @@ function chooser({words, shopping, cookbook}: Site): Part {
         <p id="list-status" role="status">
           {words.list.empty}
         </p>
+        <p id="list-cost" />
         <div id="list" class="shopping" />
+        <form id="own" class="row">
+          <p>
+            <label for="own-name">{words.shopping.own}</label>
+            <input type="text" id="own-name" maxLength={80} autoComplete="off" />
+          </p>
+          <p>
+            <button type="submit">{words.shopping.add}</button>
+          </p>
+        </form>
+        <p class="row" id="share">
+          <button type="button" id="copy-list">
+            {words.shopping.copyList}
+          </button>
+          <button type="button" id="copy-link">
+            {words.shopping.copyLink}
+          </button>
+        </p>
+        <p id="share-status" role="status" />
+        <p class="note" id="offline" hidden>
+          {words.shopping.offline}
+        </p>
       </section>
     </div>
   )

@@ -19,8 +19,6 @@ export interface ShoppingList {
     readonly grams: number
     readonly batches: number
   }[]
-  /** Of the whole packs; absent where not one of them has a price. */
-  readonly cost?: Cost
 }
 
 /** One food to buy; weights are exact sums, before anybody rounds them for a shop. */
@@ -68,13 +66,17 @@ export function shoppingList(data: ShoppingData, wanted: readonly Wanted[]): Sho
     const food = data.foods[place]
     return food ? [{aisle: food.aisle, line: listLine(food, sum.needed, sum.optional)}] : []
   })
-  const cost = costOf(lines.map(({line}) => line))
-  return {aisles: byAisle(lines), make: [...make.values()], ...(cost && {cost})}
+  return {aisles: byAisle(lines), make: [...make.values()]}
 }
 
-/** What is only bought if wanted costs nothing yet. */
-function costOf(lines: readonly ListLine[]): Cost | undefined {
-  const needed = lines.filter(({grams}) => grams > 0)
+/**
+ * What the whole packs cost. What is only bought if wanted costs nothing yet.
+ * @param had names of foods that are at home already
+ * @returns undefined where not one food of the list has a price
+ */
+export function listCost(list: ShoppingList, had: ReadonlySet<string>): Cost | undefined {
+  const lines = list.aisles.flatMap((aisle) => aisle.lines)
+  const needed = lines.filter(({grams, name}) => grams > 0 && !had.has(name))
   const prices = needed.flatMap(({packs}) => packs?.price ?? [])
   if (prices.length === 0) return undefined
   const amount = prices.reduce((sum, price) => sum + price, 0)

@@ -9,6 +9,7 @@ const assetNames = [
   'site.css',
   'paper.css',
   'us-panel.css',
+  'offline.js',
   'recipe.js',
   'recipe-table.js',
   'shopping-list.js',

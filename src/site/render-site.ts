@@ -31,6 +31,7 @@ import type {Computed} from '../nutrition/computed.ts'
 import {shoppingData} from '../shopping/shopping-data.ts'
 import {feed} from './feed.ts'
 import {htmlText} from './html.ts'
+import {offlineWorker, workerAssetPath} from './offline.ts'
 import type {SiteFile} from './site-file.ts'
 import {sitemap} from './sitemap.ts'
 
@@ -66,9 +67,17 @@ export function renderSite(
     cookbookHeads(site),
     {path: iconPath, content: htmlText({type: 'root', children: [markFile()]})},
     ...imageFiles(input),
-    ...input.assets,
+    ...input.assets.filter(({path}) => path !== workerAssetPath),
   ]
-  return files.toSorted((left, right) => order(left.path, right.path))
+  return [...files, ...workerFiles(files, input.assets)].toSorted((left, right) =>
+    order(left.path, right.path),
+  )
+}
+
+/** A site without scripts has no worker either. */
+function workerFiles(files: readonly SiteFile[], assets: readonly SiteFile[]): readonly SiteFile[] {
+  const code = assets.find(({path}) => path === workerAssetPath)?.content
+  return typeof code === 'string' ? [offlineWorker(files, code)] : []
 }
 
 /** What a reader takes away from a recipe's page. */

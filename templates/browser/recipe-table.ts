@@ -1,6 +1,7 @@
 import {fill} from '../words/fill.ts'
 import {type Dish, isFound, type Known, plainWords, type Query} from './finding/find.ts'
 import {element} from './shared/element.ts'
+import {workOffline} from './shared/work-offline.ts'
 
 /**
  * Finds and sorts in the table of recipes; what is asked for stands in the address. Without this
@@ -12,6 +13,7 @@ const finder = document.querySelector<HTMLElement>('#finder')
 const body = table?.tBodies[0]
 
 if (table && finder && body) start(table, body, finder)
+workOffline()
 
 interface Row {
   readonly row: HTMLTableRowElement

@@ -12,6 +12,7 @@ import {addTimers} from './cooking/timers.ts'
 import {copyText} from './shared/copy-text.ts'
 import {element} from './shared/element.ts'
 import {keep, kept} from './shared/kept.ts'
+import {workOffline} from './shared/work-offline.ts'
 import {putBack, rewrite} from './shared/written.ts'
 
 /** Cooking from a page: how much, what instead of what, what is done, how long yet. */
@@ -20,6 +21,7 @@ const controls = document.querySelector<HTMLElement>('#cooking')
 const text = document.querySelector('#cooking-data')?.textContent
 
 if (controls && text) start(controls, JSON.parse(text))
+workOffline()
 
 function start(controls: HTMLElement, data: CookingData): void {
   const name = `scalepan recipe ${data.slug}`

@@ -1,57 +1,175 @@
-import type {ShoppingData} from '../../src/shopping/shopping-data.ts'
 import {shoppingList, type Wanted} from '../../src/shopping/shopping-list.ts'
-import {type ListRow, type ListWords, listText} from '../parts/shopping-text.ts'
+import {type Asked, askedBy, listFragment} from '../parts/list-fragment.ts'
+import type {ShoppingPageData} from '../parts/shopping-data.ts'
+import {type ListRow, listText, plainList} from '../parts/shopping-text.ts'
 import {fill} from '../words/fill.ts'
+import {copyText} from './shared/copy-text.ts'
+import {element} from './shared/element.ts'
+import {keep, kept} from './shared/kept.ts'
+import {workOffline} from './shared/work-offline.ts'
 
-/** Sums a list for the servings a reader chooses, by the code that sums the lists of the plans. */
+/**
+ * Sums a list for the servings a reader chooses, by the code that sums the lists of the plans. What
+ * is asked for stands in the address; what is at home is remembered on the device.
+ */
 
-/** What the page hands over; made by the same build, so that it is taken at its word. */
-interface PageData {
-  readonly shopping: ShoppingData
-  readonly plans: readonly {readonly wanted: readonly Wanted[]}[]
-  readonly words: ListWords
-}
+const listName = 'scalepan list'
+const hadName = 'scalepan at home'
+
+/** A list is written early in the week and shopped for at its end. */
+const keptDays = 7
 
 const chooser = document.querySelector<HTMLElement>('#chooser')
-const list = document.querySelector<HTMLElement>('#list')
-const status = document.querySelector<HTMLElement>('#list-status')
 const text = document.querySelector('#shopping-data')?.textContent
 
-if (chooser && list && status && text) start(chooser, list, status, JSON.parse(text))
+if (chooser && text) start(chooser, JSON.parse(text))
+workOffline(document.querySelector<HTMLElement>('#offline'))
 
-function start(chooser: HTMLElement, list: HTMLElement, status: HTMLElement, data: PageData): void {
+function start(chooser: HTMLElement, data: ShoppingPageData): void {
   const fields = [...chooser.querySelectorAll<HTMLInputElement>('input[data-recipe]')]
+  const own = ownLines(chooser, () => show())
+  const had = new Set<string>(strings(kept(hadName, keptDays)))
 
-  function show(): void {
-    const wanted = chosen(fields)
-    const {groups, make} = listText(shoppingList(data.shopping, wanted), data.words)
-    const sections = groups.map(({heading, rows}) => section(heading, rows))
-    if (make.length > 0) sections.unshift(section(data.words.makeFirst, make))
-    list.replaceChildren(...sections)
-    const count = groups.reduce((sum, {rows}) => sum + rows.length, 0)
-    status.textContent = count === 0 ? data.words.empty : fill(data.words.count, {count})
-    history.replaceState(null, '', fragment(wanted) || location.pathname)
+  function current() {
+    return listText(shoppingList(data.shopping, chosen(fields)), data.words, had)
   }
 
-  function choose(wanted: readonly Wanted[]): void {
-    for (const field of fields) {
-      const servings = wanted
-        .filter(({slug}) => slug === field.dataset.recipe)
-        .reduce((sum, {servings}) => sum + servings, 0)
-      field.value = String(servings)
-    }
+  function show(): void {
+    const {groups, make} = current()
+    const tickable = groups.map(({heading, rows}) => section(heading, rows.map(tickRow)))
+    if (make.length > 0) tickable.unshift(section(data.words.makeFirst, make.map(row)))
+    const added = own.names()
+    if (added.length > 0) tickable.push(section(data.words.own, added.map(ownRow)))
+    chooser.querySelector('#list')?.replaceChildren(...tickable)
+    const fragment = listFragment(chosen(fields), added)
+    keep(listName, fragment)
+    history.replaceState(null, '', fragment || location.pathname)
+    tell()
+  }
+
+  /** How much is yet to buy, and what it costs. */
+  function tell(): void {
+    const {groups, cost} = current()
+    const names = groups.flatMap(({rows}) => rows.map(({name}) => name))
+    const count = [...names, ...own.names()].filter((name) => !had.has(name)).length
+    const isEmpty = names.length === 0 && own.names().length === 0
+    say(chooser, '#list-status', isEmpty ? data.words.empty : fill(data.words.count, {count}))
+    say(chooser, '#list-cost', cost ?? '')
+  }
+
+  function tickRow(one: ListRow): HTMLElement {
+    const item = row(one)
+    const box = element('input', '')
+    box.type = 'checkbox'
+    box.ariaLabel = fill(data.words.had, {name: one.name})
+    box.checked = had.has(one.name)
+    item.classList.toggle('ticked', box.checked)
+    item.append(element('label', 'tick', box))
+    box.addEventListener('change', () => {
+      if (box.checked) had.add(one.name)
+      else had.delete(one.name)
+      item.classList.toggle('ticked', box.checked)
+      keep(hadName, [...had])
+      tell()
+    })
+    return item
+  }
+
+  function ownRow(name: string): HTMLElement {
+    const item = tickRow({amount: '', name, notes: []})
+    const remove = element('button', 'remove', '×')
+    remove.type = 'button'
+    remove.ariaLabel = fill(data.words.remove, {name})
+    remove.addEventListener('click', () => own.remove(name))
+    item.querySelector('.what')?.append(' ', remove)
+    return item
+  }
+
+  function ask({wanted, own: names}: Asked): void {
+    for (const field of fields) field.value = String(servingsOf(field, wanted))
+    own.set(names)
     show()
   }
 
-  chooser.addEventListener('input', show)
-  for (const button of chooser.querySelectorAll<HTMLButtonElement>('button')) {
+  for (const field of fields) field.addEventListener('input', show)
+  for (const button of chooser.querySelectorAll<HTMLButtonElement>('button[data-plan]')) {
     const plan = data.plans[Number(button.dataset.plan)]
-    button.addEventListener('click', () => choose(plan?.wanted ?? []))
+    button.addEventListener('click', () => ask({wanted: plan?.wanted ?? [], own: own.names()}))
   }
+  chooser.querySelector('[data-clear]')?.addEventListener('click', () => {
+    had.clear()
+    keep(hadName, [])
+    ask({wanted: [], own: []})
+  })
+  offerCopies(chooser, data, () => plainList(withoutHad(current(), own.names()), data.words))
   chooser.hidden = false
-  const shared = wantedOf(location.hash)
-  if (shared.length > 0) choose(shared)
-  else show()
+  const before = kept(listName, keptDays)
+  const isAsked = location.hash.includes('=')
+  ask(askedBy(isAsked || typeof before !== 'string' ? location.hash : before))
+  addEventListener('hashchange', () => {
+    // A place on the page asks for no other list: `#main`.
+    if (location.hash.includes('=')) ask(askedBy(location.hash))
+  })
+
+  /** What is still to buy, with what was added by hand. */
+  function withoutHad(list: ReturnType<typeof current>, added: readonly string[]) {
+    const rows = added.map((name): ListRow => ({amount: '', name, notes: []}))
+    const groups = [...list.groups, {heading: data.words.own, rows}]
+    return {
+      ...list,
+      groups: groups
+        .map((group) => ({...group, rows: group.rows.filter(({name}) => !had.has(name))}))
+        .filter(({rows}) => rows.length > 0),
+    }
+  }
+}
+
+interface OwnLines {
+  names(): readonly string[]
+  set(names: readonly string[]): void
+  remove(name: string): void
+}
+
+/** What a reader adds by hand, each name once. */
+function ownLines(chooser: HTMLElement, changed: () => void): OwnLines {
+  let names: readonly string[] = []
+  const form = chooser.querySelector<HTMLFormElement>('#own')
+  const field = chooser.querySelector<HTMLInputElement>('#own-name')
+  form?.addEventListener('submit', (event) => {
+    event.preventDefault()
+    const name = field?.value.trim() ?? ''
+    if (!field || name === '') return
+    names = [...new Set([...names, name])]
+    field.value = ''
+    changed()
+  })
+  return {
+    names: () => names,
+    set(next) {
+      names = [...new Set(next)]
+    },
+    remove(name) {
+      names = names.filter((other) => other !== name)
+      changed()
+      // The button that was pressed is gone; the next thing to do is to write another.
+      field?.focus()
+    },
+  }
+}
+
+function offerCopies(chooser: HTMLElement, {words}: ShoppingPageData, list: () => string): void {
+  const place = chooser.querySelector<HTMLElement>('#share')
+  const copy = async (text: string, label: string) => {
+    const isCopied = place !== null && (await copyText(text, place, label))
+    say(chooser, '#share-status', isCopied ? words.copied : words.copyBelow)
+  }
+  for (const [id, text] of [
+    ['#copy-list', list],
+    ['#copy-link', () => location.href],
+  ] as const) {
+    const button = chooser.querySelector(id)
+    button?.addEventListener('click', () => copy(text(), button.textContent.trim()))
+  }
 }
 
 function chosen(fields: readonly HTMLInputElement[]): readonly Wanted[] {
@@ -60,36 +178,36 @@ function chosen(fields: readonly HTMLInputElement[]): readonly Wanted[] {
     .filter(({servings}) => servings > 0)
 }
 
-/** The choice as the end of the address, so that the address can be kept or handed on. */
-function fragment(wanted: readonly Wanted[]): string {
-  if (wanted.length === 0) return ''
-  const entries = wanted.map(({slug, servings}) => [slug, String(servings)])
-  return `#${new URLSearchParams(entries)}`
+function servingsOf({dataset}: HTMLElement, wanted: readonly Wanted[]): number {
+  return wanted
+    .filter(({slug}) => slug === dataset.recipe)
+    .reduce((sum, {servings}) => sum + servings, 0)
 }
 
-function wantedOf(hash: string): readonly Wanted[] {
-  return [...new URLSearchParams(hash.slice(1))]
-    .map(([slug, servings]) => ({slug, servings: Number(servings)}))
-    .filter(({servings}) => servings > 0)
+function section(heading: string, items: readonly HTMLElement[]): HTMLElement {
+  return element('section', '', element('h3', '', heading), element('ul', 'ledger', ...items))
 }
 
-function section(heading: string, rows: readonly ListRow[]): HTMLElement {
-  const items = rows.map(({amount, name, notes}) =>
-    element('li', '', [
-      element('span', 'weight', [amount]),
-      ' ',
-      element('span', 'what', [
-        name,
-        ...(notes.length > 0 ? [element('span', 'note', [` ${notes.join('; ')}`])] : []),
-      ]),
-    ]),
+function row({amount, name, notes}: ListRow): HTMLElement {
+  return element(
+    'li',
+    '',
+    element('span', 'weight', amount),
+    ' ',
+    element(
+      'span',
+      'what',
+      element('span', 'name', name),
+      ...(notes.length > 0 ? [element('span', 'note', ` ${notes.join('; ')}`)] : []),
+    ),
   )
-  return element('section', '', [element('h3', '', [heading]), element('ul', 'ledger', items)])
 }
 
-function element(name: string, className: string, children: readonly (Node | string)[]) {
-  const made = document.createElement(name)
-  if (className !== '') made.className = className
-  made.append(...children)
-  return made
+function say(chooser: HTMLElement, place: string, text: string): void {
+  const found = chooser.querySelector(place)
+  if (found) found.textContent = text
+}
+
+function strings(value: unknown): readonly string[] {
+  return Array.isArray(value) ? value.filter((one) => typeof one === 'string') : []
 }

@@ -1,25 +1,28 @@
 import {h} from 'hastscript'
 import type {ShoppingList} from '../../src/shopping/shopping-list.ts'
 import type {Part} from '../part.ts'
-import type {Words} from '../words/en.ts'
+import type {Site} from '../site.ts'
 import {type ListRow, type ListWords, listText} from './shopping-text.ts'
 
 /** The texts that lists need, from the catalogue. */
-export function listWords(words: Words): ListWords {
-  return {...words.list, aisle: words.aisle}
+export function listWords({words, cookbook}: Site): ListWords {
+  return {...words.list, aisle: words.aisle, currency: cookbook.settings.currency}
 }
 
 /**
  * A list as it stands on paper: what to make first, then what to buy, aisle by aisle.
  * @param level of the aisles' headings, one below the heading the list stands under
  */
-export function shoppingListPart(list: ShoppingList, words: Words, level: 'h3' | 'h4'): Part {
-  const {groups, make} = listText(list, listWords(words))
+export function shoppingListPart(list: ShoppingList, site: Site, level: 'h3' | 'h4'): Part {
+  const {groups, make, cost} = listText(list, listWords(site))
   return (
-    <div class="shopping">
-      {make.length > 0 ? group(level, words.list.makeFirst, make) : undefined}
-      {groups.map(({heading, rows}) => group(level, heading, rows))}
-    </div>
+    <>
+      {cost === undefined ? undefined : <p>{cost}</p>}
+      <div class="shopping">
+        {make.length > 0 ? group(level, site.words.list.makeFirst, make) : undefined}
+        {groups.map(({heading, rows}) => group(level, heading, rows))}
+      </div>
+    </>
   )
 }
 

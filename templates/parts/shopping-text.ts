@@ -1,16 +1,22 @@
 import {shopGrams, shopWeightText} from '../../src/shopping/shop-weight.ts'
-import type {ListLine, ShoppingList} from '../../src/shopping/shopping-list.ts'
+import {type ListLine, listCost, type ShoppingList} from '../../src/shopping/shopping-list.ts'
 import {roundedText} from '../../src/units/format-figure.ts'
 import type {Words} from '../words/en.ts'
 import {fill} from '../words/fill.ts'
 
 /** The texts of a list, as a page hands them to its script. */
-export type ListWords = Words['list'] & {readonly aisle: Words['aisle']}
+export type ListWords = Words['list'] & {
+  readonly aisle: Words['aisle']
+  /** ISO 4217. */
+  readonly currency: string
+}
 
 /** A list in words, for a page to set and for a script to set again. */
 export interface ListText {
   readonly groups: readonly ListGroup[]
   readonly make: readonly ListRow[]
+  /** What the packs cost; absent where no food has a price. */
+  readonly cost?: string
 }
 
 export interface ListGroup {
@@ -24,9 +30,20 @@ export interface ListRow {
   readonly notes: readonly string[]
 }
 
-/** Puts a list into words: weights rounded up to what a shopper can ask for. */
-export function listText(list: ShoppingList, words: ListWords): ListText {
+const nothing: ReadonlySet<string> = new Set()
+
+/**
+ * Puts a list into words: weights rounded up to what a shopper can ask for.
+ * @param had names of foods that are at home already: they cost nothing
+ */
+export function listText(list: ShoppingList, words: ListWords, had = nothing): ListText {
+  const cost = listCost(list, had)
   return {
+    ...(cost && {
+      cost: fill(cost.isComplete ? words.cost : words.costAtLeast, {
+        money: money(cost.amount, words),
+      }),
+    }),
     groups: list.aisles.map(({aisle, lines}) => ({
       heading: words.aisle[aisle],
       rows: lines.map((line) => row(line, words)),
@@ -52,10 +69,26 @@ function row(line: ListLine, words: ListWords): ListRow {
     notes.push(fill(words.pieces, {count, size: line.piece.size}).trim())
   }
   if (line.packs) {
-    const {count, packGrams, leftGrams} = line.packs
+    const {count, packGrams, leftGrams, price} = line.packs
     notes.push(fill(words.packs, {count, weight: shopWeightText(packGrams)}))
     if (leftGrams >= 1)
       notes.push(fill(words.left, {amount: shopWeightText(Math.floor(leftGrams))}))
+    if (price !== undefined) notes.push(money(price, words))
   }
   return {amount: shopWeightText(grams), name: line.name, notes}
+}
+
+function money(amount: number, {money, currency}: ListWords): string {
+  return fill(money, {amount: roundedText(amount, 2), currency})
+}
+
+/** The list as plain text, to send to whoever is at the shop. */
+export function plainList({groups, make}: ListText, words: ListWords): string {
+  const all = make.length > 0 ? [{heading: words.makeFirst, rows: make}, ...groups] : groups
+  return all.map(({heading, rows}) => [heading, ...rows.map(plainRow)].join('\n')).join('\n\n')
+}
+
+function plainRow({amount, name, notes}: ListRow): string {
+  const text = [amount, name].filter((part) => part !== '').join(' ')
+  return notes.length > 0 ? `- ${text} (${notes.join('; ')})` : `- ${text}`
 }

@@ -17,6 +17,7 @@ import {
   verdict,
   verdictMeaning,
 } from './en-names.ts'
+import {list, shopping} from './en-shopping.ts'
 
 function plural(count: number, one: string, many: string): string {
   return count === 1 ? one : many
@@ -43,6 +44,8 @@ export const en = {
   baking,
   cooking,
   finding,
+  list,
+  shopping,
 
   nav: {
     label: 'Pages',
@@ -179,36 +182,11 @@ export const en = {
     planned: 'Plans',
   },
 
-  /** Texts of every list; those with {names} in them are filled in, by pages and by their scripts. */
-  list: {
-    makeFirst: 'To make',
-    ofBatch: '{percent} % of a batch',
-    optional: 'and {amount} if wanted',
-    onlyOptional: 'if wanted',
-    pieces: 'about {count} {size}',
-    packs: '{count} × {weight}',
-    left: '{amount} left over',
-    empty: 'Choose servings, and the list stands here.',
-    count: '{count} to buy',
-  },
-
-  shopping: {
-    title: 'Shopping list',
-    intro:
-      'Weights are as bought, with peel and bone, rounded up. Stocks, doughs and sauces are taken apart into what they are made from.',
-    choose: 'Choose servings',
-    batches: 'batches',
-    result: 'To buy',
-    plans: 'Lists for the plans',
-    noPlans:
-      'This cookbook has no plans. With scripts on, the servings of any recipe can be chosen here.',
-    clear: 'Start again',
-  },
-
   plan: {
     cooks: 'What is cooked',
     list: 'To buy',
     figures: 'Figures are for one serving.',
+    tick: 'Tick off and add to this list',
   },
 
   figuresPage: {

@@ -34,13 +34,15 @@ export async function siteOnDisk(files: readonly SiteFile[]): Promise<SiteOnDisk
   }
 }
 
-/** A site as a web server hands it out, for what a browser only does there. */
-export async function siteOnWeb(files: readonly SiteFile[]): Promise<SiteOnDisk> {
-  const contents = new Map(files.map(({path, content}) => [path, content]))
+/**
+ * A site as a web server hands it out, for what a browser only does there.
+ * @param files looked through at every request, so that a test can publish anew
+ */
+export async function siteOnWeb(files: Iterable<SiteFile>): Promise<SiteOnDisk> {
   const server = createServer((request, response) => {
     const asked = decodeURIComponent(new URL(request.url ?? '/', 'http://site').pathname).slice(1)
     const path = asked === '' || asked.endsWith('/') ? `${asked}index.html` : asked
-    const content = contents.get(path)
+    const content = [...files].find((file) => file.path === path)?.content
     const type = mediaTypes[extname(path)] ?? 'application/octet-stream'
     response.writeHead(content === undefined ? 404 : 200, {'content-type': type})
     response.end(content)

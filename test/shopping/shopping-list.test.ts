@@ -1,8 +1,9 @@
 import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {computeCookbook} from '../../src/nutrition/compute-cookbook.ts'
+import {batchCost} from '../../src/shopping/cost.ts'
 import {shoppingData} from '../../src/shopping/shopping-data.ts'
-import {type ShoppingList, shoppingList} from '../../src/shopping/shopping-list.ts'
+import {listCost, type ShoppingList, shoppingList} from '../../src/shopping/shopping-list.ts'
 import {cookbook} from '../templates/sample.ts'
 
 const {computed} = computeCookbook(cookbook)
@@ -64,12 +65,22 @@ describe('a shopping list', () => {
 
   test('counts packs and what is left of them', () => {
     const list = shoppingList(data, [{slug: 'classic-pot', servings: 12}])
-    expect(line(list, 'pearl barley')?.packs).toEqual({count: 2, packGrams: 500, leftGrams: 400})
+    expect(line(list, 'pearl barley')?.packs).toEqual({
+      count: 2,
+      packGrams: 500,
+      leftGrams: 400,
+      price: 2.4,
+    })
   })
 
   test('does not buy another pack for a full one', () => {
     const list = shoppingList(data, [{slug: 'classic-pot', servings: 10}])
-    expect(line(list, 'pearl barley')?.packs).toEqual({count: 1, packGrams: 500, leftGrams: 0})
+    expect(line(list, 'pearl barley')?.packs).toEqual({
+      count: 1,
+      packGrams: 500,
+      leftGrams: 0,
+      price: 1.2,
+    })
   })
 
   test('stands in the order of the shop', () => {
@@ -110,5 +121,29 @@ describe('a shopping list', () => {
         }
       }),
     )
+  })
+})
+
+describe('what is bought costs', () => {
+  const none: ReadonlySet<string> = new Set()
+
+  test('its whole packs, and at least that while a price is missing', () => {
+    // Three batches of 200 g: 600 g barley, two packs at 1.20; chicken and butter have no price.
+    const list = shoppingList(data, [{slug: 'classic-pot', servings: 12}])
+    expect(listCost(list, none)).toEqual({amount: 2.4, isComplete: false})
+    const unpriced = new Set(['chicken thigh, skinless', 'butter'])
+    expect(listCost(list, unpriced)).toEqual({amount: 2.4, isComplete: true})
+    expect(listCost(list, new Set(['pearl barley']))).toBeUndefined()
+  })
+
+  test('of a recipe its share of the pack', () => {
+    const [stock, pot] = ['brown-stock', 'classic-pot'].map((slug) =>
+      data.recipes.find((recipe) => recipe.slug === slug),
+    )
+    if (!stock || !pot) throw new Error('the sample lacks its recipes')
+    // 200 of 500 g at 1.20.
+    expect(batchCost(pot, data)?.amount).toBeCloseTo(0.48, 10)
+    expect(batchCost(pot, data)?.isComplete).toBe(false)
+    expect(batchCost(stock, data)).toBeUndefined()
   })
 })

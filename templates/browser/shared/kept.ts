@@ -1,18 +1,21 @@
 /** What a page remembers on this device; a browser that keeps nothing loses only that. */
 
-/** A pot is cooked within the day: what is older would only surprise. */
-const keptMilliseconds = 24 * 60 * 60 * 1000
+const dayMilliseconds = 24 * 60 * 60 * 1000
 
 interface Kept {
   readonly savedAt: number
   readonly value: unknown
 }
 
-/** @returns undefined where nothing was kept, or it is older than a day */
-export function kept(name: string, now: number = Date.now()): unknown {
+/**
+ * What was kept under a name.
+ * @param days after which it would only surprise: a pot is cooked within one
+ * @returns undefined where nothing was kept, or it is older
+ */
+export function kept(name: string, days = 1): unknown {
   try {
     const found: Kept = JSON.parse(localStorage.getItem(name) ?? 'null') ?? {savedAt: 0}
-    return now - found.savedAt < keptMilliseconds ? found.value : undefined
+    return Date.now() - found.savedAt < days * dayMilliseconds ? found.value : undefined
   } catch {
     return undefined
   }
