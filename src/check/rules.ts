@@ -1,4 +1,5 @@
 import type {CookbookRule, Rule} from './rule.ts'
+import {amountListed} from './rules/amount-listed.ts'
 import {amountsInMethod} from './rules/amounts-in-method.ts'
 import {batchWeight} from './rules/batch-weight.ts'
 import {choicesFit} from './rules/choices-fit.ts'
@@ -63,6 +64,7 @@ export const recipeRules: readonly Rule[] = [
   measureWeight,
   ingredientUsed,
   amountsInMethod,
+  amountListed,
   totalInMethod,
   ovenInMethod,
   scalesAgree,
