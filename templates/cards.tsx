@@ -14,6 +14,7 @@ export function cardsPage(site: Site): Page {
     path: cardsPath,
     title: words.cards.title,
     kind: 'card-page',
+    stylesheets: [paperStylesheetPath],
     main: (
       <>
         <p class="off-card summary">{words.cards.title}</p>
