@@ -32,6 +32,8 @@ import {shoppingData} from '../shopping/shopping-data.ts'
 import {feed} from './feed.ts'
 import {htmlText} from './html.ts'
 import {offlineWorker, workerAssetPath} from './offline.ts'
+import {pictureSizes, withPlacedPictures} from './pictures/placed-pictures.ts'
+import {withoutMetadata} from './pictures/without-metadata.ts'
 import type {SiteFile} from './site-file.ts'
 import {sitemap} from './sitemap.ts'
 
@@ -42,7 +44,7 @@ export interface SiteInput {
   /** What the checks found and let pass. */
   readonly problems: readonly Problem[]
   readonly rules: readonly RuleText[]
-  /** Below images/, with bytes; copied as they are. */
+  /** Below images/, with bytes. */
   readonly images: readonly SourceImage[]
   /** The compiled stylesheet and scripts: `readAssets()`. */
   readonly assets: readonly SiteFile[]
@@ -57,7 +59,8 @@ export function renderSite(
   onPage: (page: Page) => Page = (page) => page,
 ): readonly SiteFile[] {
   const site = siteOf(input)
-  const tree = pages(site).map(onPage)
+  const sizes = pictureSizes(input.images)
+  const tree = pages(site).map((page) => onPage(withPlacedPictures(page, sizes)))
   const {address} = input.cookbook.settings
   const paths = tree.map(({path}) => path)
   const files: readonly SiteFile[] = [
@@ -95,9 +98,12 @@ export function cookbookHeads(site: Site): SiteFile {
   return {path: cookbookHeadsPath, content: runningHeads(site, headedParts(site))}
 }
 
-/** The pictures, where pages look for them. */
+/** The pictures, where pages look for them, without what cameras wrote into them. */
 export function imageFiles({images}: Pick<SiteInput, 'images'>): readonly SiteFile[] {
-  return images.map(({path, bytes}) => ({path: `images/${path}`, content: bytes}))
+  return images.map(({path, bytes}) => ({
+    path: `images/${path}`,
+    content: withoutMetadata(bytes),
+  }))
 }
 
 /** What every template sees, from what the stages before give. */
