@@ -27,6 +27,7 @@ export const cardPath = (slug: string) => `recipes/${slug}/card/index.html`
 export const captionPath = (slug: string) => `recipes/${slug}/caption.txt`
 export const csvPath = (slug: string) => `recipes/${slug}/recipe.csv`
 export const jsonLdPath = (slug: string) => `recipes/${slug}/recipe.jsonld`
+export const sharePath = (slug: string) => `recipes/${slug}/share.png`
 export const planPath = (slug: string) => `plans/${slug}/index.html`
 export const textPagePath = (slug: string) => `pages/${slug}/index.html`
 export const scriptPath = (name: string) => `assets/${name}.js`

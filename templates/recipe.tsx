@@ -1,3 +1,4 @@
+import type {Recipe} from '../src/cookbook/recipe.ts'
 import type {Computed} from '../src/nutrition/computed.ts'
 import {energyShares} from '../src/nutrition/energy-shares.ts'
 import {
@@ -7,6 +8,7 @@ import {
   jsonLdPath,
   recipePath,
   relativeHref,
+  sharePath,
   usPanelStylesheetPath,
 } from './addresses.ts'
 import type {Part} from './part.ts'
@@ -43,6 +45,7 @@ export function recipePage(site: Site, computed: Computed): Page {
     scripts: ['recipe'],
     ...(site.cookbook.settings.declare === 'us' && {stylesheets: [usPanelStylesheetPath]}),
     structured: structuredRecipe(site, computed),
+    image: linkedPicture(recipe),
     main: (
       <article>
         <header>
@@ -73,6 +76,12 @@ export function recipePage(site: Site, computed: Computed): Page {
       </article>
     ),
   })
+}
+
+/** Its own picture, where those who show links can show it; else the one that a build draws. */
+function linkedPicture({image, slug}: Recipe): string {
+  const file = image?.value.path
+  return file && /\.(?:jpe?g|png|webp)$/i.test(file) ? `images/${file}` : sharePath(slug)
 }
 
 function ingredients(site: Site, computed: Computed, path: string): Part {

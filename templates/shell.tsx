@@ -1,5 +1,6 @@
 import type {Element, Root} from 'hast'
 import {h} from 'hastscript'
+import type {Settings} from '../src/cookbook/cookbook.ts'
 import {
   absoluteHref,
   cookbookPath,
@@ -28,6 +29,8 @@ export interface Shell {
   readonly stylesheets?: readonly string[]
   /** A JSON-LD block for the head. */
   readonly structured?: Element
+  /** Path of the picture that stands for the page where its link is shown. */
+  readonly image?: string
   /** A class on the body, for the parts that print differently. */
   readonly kind?: string
   readonly main: Part
@@ -69,6 +72,7 @@ function head(site: Site, page: Shell): Element {
     settings.address === undefined ? undefined : (
       <link rel="canonical" href={absoluteHref(settings.address, page.path)} />
     ),
+    ...shownLink(page, {...settings, description}),
     settings.address === undefined ? undefined : (
       <link
         rel="alternate"
@@ -82,6 +86,23 @@ function head(site: Site, page: Shell): Element {
     (page.stylesheets ?? []).map((path) => <link rel="stylesheet" href={href(path)} />),
     page.structured,
     (page.scripts ?? []).map((name) => <script src={href(scriptPath(name))} defer />),
+  )
+}
+
+/** How a link to the page is shown elsewhere: the Open Graph protocol (ogp.me). */
+function shownLink(page: Shell, {address, title, description, language}: Settings): Element[] {
+  if (address === undefined) return []
+  const entries: readonly (readonly [string, string | undefined])[] = [
+    ['title', page.path === indexPath ? title : page.title],
+    ['type', page.structured ? 'article' : 'website'],
+    ['url', absoluteHref(address, page.path)],
+    ['description', description || undefined],
+    ['site_name', title],
+    ['locale', language.replace('-', '_')],
+    ['image', page.image && absoluteHref(address, page.image)],
+  ]
+  return entries.flatMap(([name, content]) =>
+    content === undefined ? [] : [h('meta', {property: `og:${name}`, content})],
   )
 }
 

@@ -34,6 +34,7 @@ import {htmlText} from './html.ts'
 import {offlineWorker, workerAssetPath} from './offline.ts'
 import {pictureSizes, withPlacedPictures} from './pictures/placed-pictures.ts'
 import {withoutMetadata} from './pictures/without-metadata.ts'
+import {shareImage} from './share/share-image.ts'
 import type {SiteFile} from './site-file.ts'
 import {sitemap} from './sitemap.ts'
 
@@ -90,6 +91,8 @@ function recipeFiles(site: Site, computed: Computed): readonly SiteFile[] {
     {path: captionPath(slug), content: captionText(site, computed)},
     {path: csvPath(slug), content: csvText(site, computed)},
     {path: jsonLdPath(slug), content: jsonLdText(site, computed)},
+    // Nobody shows a link to a site that has no address yet.
+    ...(site.cookbook.settings.address ? [shareImage(site, computed)] : []),
   ]
 }
 

@@ -43,9 +43,15 @@ describe('a site', () => {
     ])
   })
 
-  test('has a feed and a site map once its address is known', () => {
+  test('has a feed, a site map and pictures for links once its address is known', () => {
     const more = paths({address}).filter((path) => !paths().includes(path))
-    expect(more).toEqual(['feed.xml', 'sitemap.xml'])
+    expect(more).toEqual([
+      'feed.xml',
+      'recipes/barley-pot/share.png',
+      'recipes/brown-stock/share.png',
+      'recipes/classic-pot/share.png',
+      'sitemap.xml',
+    ])
   })
 
   test('is the same to the byte when it is rendered again', () => {

@@ -1,0 +1,61 @@
+import type {Point, Strokes} from './stroke-text.ts'
+
+/** Shades between paper and ink, both included. */
+export const shades = 16
+
+/** A picture in one ink: every pixel a shade from 0, the paper, to 15, the ink. */
+export class Canvas {
+  readonly width: number
+  readonly height: number
+  readonly pixels: Uint8Array
+
+  constructor(width: number, height: number) {
+    this.width = width
+    this.height = height
+    this.pixels = new Uint8Array(width * height)
+  }
+
+  /** @param thickness of the round pen, in pixels */
+  draw(strokes: Strokes, thickness: number, shade = shades - 1): void {
+    for (const stroke of strokes) {
+      for (const [index, from] of stroke.entries()) {
+        const to = stroke[index + 1]
+        if (to !== undefined) this.#line(from, to, thickness / 2, shade)
+      }
+    }
+  }
+
+  fill(left: number, top: number, width: number, height: number, shade = shades - 1): void {
+    for (let y = top; y < top + height; y++) {
+      const row = y * this.width
+      this.pixels.fill(shade, row + left, row + left + width)
+    }
+  }
+
+  /** A pixel is as dark as the pen covers it: measured from its middle to the line. */
+  #line(from: Point, to: Point, radius: number, shade: number): void {
+    const [left, right] = this.#span(from.x, to.x, radius, this.width)
+    const [top, bottom] = this.#span(from.y, to.y, radius, this.height)
+    const [along, down] = [to.x - from.x, to.y - from.y]
+    const square = along ** 2 + down ** 2
+    for (let y = top; y < bottom; y++) {
+      for (let x = left; x < right; x++) {
+        const [dx, dy] = [x + 0.5 - from.x, y + 0.5 - from.y]
+        const share = square === 0 ? 0 : (dx * along + dy * down) / square
+        const nearest = Math.min(1, Math.max(0, share))
+        const distance = Math.sqrt((dx - nearest * along) ** 2 + (dy - nearest * down) ** 2)
+        const covered = radius + 0.5 - distance
+        if (covered <= 0) continue
+        const dark = Math.round(shade * Math.min(1, covered))
+        const place = y * this.width + x
+        if (dark > (this.pixels[place] ?? 0)) this.pixels[place] = dark
+      }
+    }
+  }
+
+  #span(one: number, other: number, radius: number, end: number): readonly [number, number] {
+    const first = Math.floor(Math.min(one, other) - radius - 1)
+    const last = Math.ceil(Math.max(one, other) + radius + 1)
+    return [Math.max(0, first), Math.min(end, last)]
+  }
+}
