@@ -40,9 +40,17 @@ export interface PackedFigures {
 /** Value, own standard uncertainty, then source and part, source and part; noughts at the end go. */
 export type PackedQuantity = readonly number[]
 
-/** Packs the figures of the given nutrients. */
-export function packedRecipe(computed: Computed, nutrients: readonly Nutrient[]): PackedRecipe {
-  const packing = new Packing(computed, nutrients)
+/**
+ * Packs the figures of the given nutrients.
+ * @param valuesOnly further nutrients, of which nobody asks who lacks them
+ */
+export function packedRecipe(
+  computed: Computed,
+  told: readonly Nutrient[],
+  valuesOnly: readonly Nutrient[] = [],
+): PackedRecipe {
+  const nutrients = [...told, ...valuesOnly.filter((nutrient) => !told.includes(nutrient))]
+  const packing = new Packing(computed, nutrients, told.length)
   const {recipe, batchGrams, servedRatio} = computed
   const lines = computed.lines.map((line): PackedLine => {
     if (!isChosen(line)) return {adds: []}
@@ -85,8 +93,11 @@ class Packing {
   readonly #nutrients: readonly Nutrient[]
   readonly #shared: ReadonlyMap<Source, number>
   readonly #foods = new Map<string, number>()
+  readonly #told: number
 
-  constructor(computed: Computed, nutrients: readonly Nutrient[]) {
+  /** @param told how many of the nutrients also name the foods that lack them */
+  constructor(computed: Computed, nutrients: readonly Nutrient[], told: number) {
+    this.#told = told
     this.#nutrients = nutrients
     this.#shared = sharedSources(computed, nutrients)
   }
@@ -99,7 +110,7 @@ class Packing {
     const missing: Record<string, readonly number[]> = {}
     const figures = this.#nutrients.map((nutrient, index) => {
       const figure = figureOf(nutrient)
-      if (figure.missing.size > 0) {
+      if (figure.missing.size > 0 && index < this.#told) {
         missing[index] = [...figure.missing].map((food) => this.#foodPlace(food))
       }
       return this.quantity(figure)

@@ -114,9 +114,8 @@ function servesOf({recipe}: CookingData): number {
 }
 
 function listedGrams({lines}: CookingData, {choices}: CookingState, index: number): number {
-  const [low = Number.NaN, high = low] =
-    lines[index]?.choices[Math.max(0, choices[index] ?? 0)]?.grams ?? []
-  return (low + high) / 2
+  const grams = lines[index]?.choices[Math.max(0, choices[index] ?? 0)]?.grams ?? Number.NaN
+  return typeof grams === 'number' ? grams : (grams[0] + grams[1]) / 2
 }
 
 /** Sets every field to what is cooked, but for the one that the reader is at. */
@@ -150,7 +149,8 @@ function showWhatIsCooked(controls: HTMLElement, data: CookingData, state: Cooki
   const choices = choiceTexts(data, state.choices)
   const note = document.querySelector('#chosen')
   if (!note) return
-  note.textContent = choices.length === 0 ? '' : fill(words.chosen, {choices: choices.join(', ')})
+  const told = choices.length === 0 ? undefined : data.choosing?.words.chosen
+  note.textContent = told === undefined ? '' : fill(told, {choices: choices.join(', ')})
 }
 
 /** There from the start, so that what comes into it is read out. */

@@ -9,6 +9,7 @@ import {formatFigure, roundedText} from '../../src/units/format-figure.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import type {Words} from '../words/en.ts'
+import {scaledFrom} from './line-notes.ts'
 
 /** Baker's percentages, and other tins; undefined where there is no flour to speak of. */
 export function bakingPart({words}: Site, computed: Computed): Part {
@@ -47,7 +48,7 @@ function formulaPart(formula: BakersPercentages, words: Words): Part {
           {formula.rows.map(({food, grams, percent}) => (
             <tr>
               <th scope="row">{food.name}</th>
-              <td class="number" data-scaled={`${grams}`} data-unit="g">
+              <td class="number" data-scaled={scaledFrom(grams)}>
                 {formatFigure(grams, 'g')}
               </td>
               <td class="number">{`${roundedText(percent, 1)} %`}</td>

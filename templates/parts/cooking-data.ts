@@ -5,7 +5,6 @@ import {type PackedRecipe, packedRecipe} from '../../src/nutrition/packed-recipe
 import {internalNutrient} from '../../src/nutrition/published.ts'
 import type {Amount} from '../../src/units/amount.ts'
 import {measureWord} from '../../src/units/format-amount.ts'
-import {absoluteHref, recipePath} from '../addresses.ts'
 import type {Site} from '../site.ts'
 import {type PackedWords, packedWords} from '../words/carried-words.ts'
 import type {Words} from '../words/en.ts'
@@ -16,20 +15,25 @@ import {publishedFigures} from './published-figures.ts'
 /** What the script of a recipe page works with; made by the same build, so that it is trusted. */
 export interface CookingData {
   readonly slug: string
-  readonly title: string
   readonly recipe: PackedRecipe
   readonly choice: FigureChoice
-  /** The figures of the table, and those that are named below it. */
-  readonly rows: readonly PublishedNutrient[]
   /** In the order of the recipe's lines. */
   readonly lines: readonly CookedLine[]
   readonly caption: {
     readonly allergens: string
-    readonly link?: string
     readonly full: string
     readonly ifWanted: string
   }
   readonly words: CookingWords
+  /** Absent where the recipe leaves no choice. */
+  readonly choosing?: ChoosingData
+}
+
+export interface ChoosingData {
+  readonly words: ScriptTexts['choosing'] & {
+    readonly energy: Omit<Words['energy'], 'share' | 'title'>
+    readonly share: string
+  }
 }
 
 export interface CookedLine {
@@ -40,8 +44,8 @@ export interface CookedLine {
 
 export interface CookedChoice {
   readonly name: string
-  /** Grams as listed: one number, or the ends of a range. */
-  readonly grams: readonly number[]
+  /** Grams as listed, or the ends of a range. */
+  readonly grams: number | readonly [low: number, high: number]
   /** The kitchen measure beside the weight, or instead of it. */
   readonly measure?: Measure
 }
@@ -55,10 +59,8 @@ export interface Measure {
 
 type ScriptTexts = Words['cooking']['script']
 
-export interface CookingWords extends ScriptTexts {
+export interface CookingWords extends Omit<ScriptTexts, 'choosing'> {
   readonly carried: PackedWords
-  readonly energy: Omit<Words['energy'], 'share' | 'title'>
-  readonly share: string
   readonly servingOf: string
 }
 
@@ -66,26 +68,25 @@ export interface CookingWords extends ScriptTexts {
 export function cookingData(site: Site, computed: Computed): CookingData {
   const {cookbook, words} = site
   const {recipe} = computed
-  const {rules, carbohydrate, energyMethod, address} = cookbook.settings
+  const {rules, carbohydrate, energyMethod} = cookbook.settings
   const {figures} = publishedFigures(computed, cookbook.settings)
   const headed = figures.map(({nutrient}) => nutrient)
   const choice = {rules, carbohydrate, ...(energyMethod && {energyMethod})}
   const rows = toldRows(computed.perServing ?? computed.batch, choice).map((row) => row.nutrient)
-  const named = [...new Set([...headed, ...rows])]
+  const named = [...new Set([...rows, ...headed])]
+  const packed = packedRecipe(computed, shownNutrients(named, choice), drawnOnly)
   return {
     slug: recipe.slug,
-    title: recipe.title.value,
-    recipe: packedRecipe(computed, shownNutrients(named, choice)),
+    recipe: packed,
     choice,
-    rows,
     lines: computed.lines.map(cookedLine),
     caption: {
       allergens: allergenSentences(site, computed),
-      ...(address && {link: absoluteHref(address, recipePath(recipe.slug))}),
       full: words.caption.full,
       ifWanted: words.recipe.ifWanted,
     },
     words: cookingWords(words, named),
+    ...(packed.lines.some(({adds}) => adds.length > 0) && {choosing: choosingData(words)}),
   }
 }
 
@@ -104,9 +105,9 @@ function cookedLine({line, grams, purchasedGrams, instead}: ComputedLine): Cooke
 }
 
 function cookedChoice(name: string, amount: Amount, grams: number): CookedChoice {
-  if (amount.kind !== 'weight') return {name, grams: [grams], measure: measureOf(amount)}
+  if (amount.kind !== 'weight') return {name, grams, measure: measureOf(amount)}
   const {value, halfRange} = amount.grams
-  const ends = halfRange === 0 ? [value] : [value - halfRange, value + halfRange]
+  const ends = halfRange === 0 ? value : ([value - halfRange, value + halfRange] as const)
   return {name, grams: ends, ...(amount.beside && {measure: measureOf(amount.beside)})}
 }
 
@@ -115,34 +116,33 @@ function measureOf(amount: Exclude<Amount, {kind: 'weight'}>): Measure {
   return {count: value, one: measureWord(amount, 1), many: measureWord(amount, 2)}
 }
 
-/** The published figures by their internal names, and what the beams and kilojoules need. */
+/** The published figures by their internal names, and what their kilojoules need. */
 function shownNutrients(
   published: readonly PublishedNutrient[],
   choice: FigureChoice,
 ): readonly Nutrient[] {
   const isEu = energyNutrient[choice.energyMethod ?? 'foods'] === 'energyEu'
   return [
-    ...new Set<Nutrient>([
-      ...published.map((nutrient) => internalNutrient(nutrient, choice)),
-      ...(isEu ? (['energyEuKilojoules'] as const) : []),
-      'protein',
-      'fat',
-      'carbohydrate',
-      'availableCarbohydrate',
-      'fibre',
-      'polyols',
-      'alcohol',
-    ]),
-  ]
+    ...published.map((nutrient) => internalNutrient(nutrient, choice)),
+    ...(isEu ? (['energyEuKilojoules'] as const) : []),
+    ...(['carbohydrate', 'availableCarbohydrate', 'fibre'] as const),
+  ].filter((nutrient, index, all) => all.indexOf(nutrient) === index)
 }
 
+/** The beams draw these as far as they are known. */
+const drawnOnly = ['polyols', 'alcohol'] as const
+
 function cookingWords(words: Words, named: readonly PublishedNutrient[]): CookingWords {
-  const {share, title: _, ...energy} = words.energy
+  const {choosing: _, ...texts} = words.cooking.script
   return {
-    ...words.cooking.script,
+    ...texts,
     carried: packedWords(words, named),
-    energy,
-    share: share('{name}', '{percent}'),
     servingOf: words.figures.servingOf('{weight}'),
   }
+}
+
+function choosingData(words: Words): ChoosingData {
+  const {share, title: _, ...energy} = words.energy
+  const {choosing} = words.cooking.script
+  return {words: {...choosing, energy, share: share('{name}', '{percent}')}}
 }

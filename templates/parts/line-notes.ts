@@ -28,7 +28,12 @@ export function lineNotes(site: Site, line: ComputedLine): readonly ElementConte
 
 /** An amount that a script scales: the text, and what it stands for. */
 export function scaledAmount(text: string, value: number, unit: 'g' | '%'): ElementContent {
-  return h('span', {dataScaled: String(value), dataUnit: unit}, text)
+  return h('span', {dataScaled: scaledFrom(value), dataUnit: unit === 'g' ? undefined : unit}, text)
+}
+
+/** What a script multiplies: five digits are finer than any amount is shown. */
+export function scaledFrom(value: number): string {
+  return String(Number(value.toPrecision(5)))
 }
 
 /** No text of a catalogue has this sign: it keeps the place of the amount. */

@@ -18,7 +18,7 @@ export function verdictMark(verdict: Verdict, words: Words): Element {
     {className: ['verdict', `is-${verdict}`]},
     s(
       'svg',
-      {viewBox: '0 0 16 16', width: 22, height: 22, ariaHidden: 'true', className: ['pointer']},
+      {viewBox: '0 0 16 16', ariaHidden: 'true', className: ['pointer']},
       s('path', {d: 'M1.5 13a6.5 6.5 0 0 1 13 0z'}),
       s('path', {d: pointer[verdict]}),
     ),

@@ -22,15 +22,17 @@ export const cooking = {
     copy: 'Copy as text',
     copied: 'Copied.',
     copyBelow: 'Mark the text below and copy it.',
-    scaled:
-      'Every amount × {factor}. One serving stays as it is; times and temperatures do not scale.',
+    scaled: 'Every amount × {factor}; times and temperatures do not scale.',
     scaledServings: '{servings} instead of {written}',
-    chosen:
-      'Worked out for your choice: {choices}. What is stated, declared, claimed and compared below is the recipe as written.',
-    with: 'with {name}',
-    insteadOf: '{name} instead of {written}',
-    putIn: 'Put {name} in',
-    takeInstead: 'Take {name} instead',
+    /** Of recipes about which something can be chosen. */
+    choosing: {
+      chosen:
+        'Worked out {choices}. What is stated, declared, claimed and compared is the recipe as written.',
+      with: 'with {name}',
+      insteadOf: 'for {name} instead of {written}',
+      putIn: 'Put {name} in',
+      takeInstead: 'Take {name} instead',
+    },
     tick: 'Done: {what}',
     servingCount: {one: '{count} serving', many: '{count} servings'},
     timers: 'Timers',

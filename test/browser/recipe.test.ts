@@ -145,7 +145,7 @@ describe('what is put in', () => {
     expect(await energies()).toEqual(['430 kcal', '113 kcal', '1720 kcal'])
     expect(await texts('.headline > p')).toEqual([
       'One serving, 380 g',
-      expect.stringContaining('oil instead of butter, with seeds'),
+      expect.stringContaining('Worked out for oil instead of butter, with seeds.'),
     ])
   })
 

@@ -2,11 +2,9 @@ import {formatFigure, roundedText, usualDecimals} from '../../../src/units/forma
 import type {CookedChoice, Measure} from '../../parts/cooking-data.ts'
 
 /** `430 g`, `15–18 g`: a scaled weight, as finely as a kitchen weighs. */
-export function weightText(grams: readonly number[], batches: number): string {
-  const scaled = grams.map((each) => each * batches)
-  const [low, high] = scaled
-  if (low === undefined) return ''
-  if (high === undefined) return formatFigure(low, 'g')
+export function weightText(grams: CookedChoice['grams'], batches: number): string {
+  if (typeof grams === 'number') return formatFigure(grams * batches, 'g')
+  const [low, high] = [grams[0] * batches, grams[1] * batches]
   return `${roundedText(low, usualDecimals(high, 'g'))}–${formatFigure(high, 'g')}`
 }
 

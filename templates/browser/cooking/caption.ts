@@ -7,13 +7,14 @@ import type {CookingState} from './state.ts'
 
 /** The recipe as text, as it is cooked; its figures are those that stand in the headline. */
 export function captionText(data: CookingData, {batches, choices}: CookingState): string {
-  const {caption, lines, recipe, title, words} = data
+  const {caption, lines, recipe, words} = data
   const servings = recipe.serves === undefined ? undefined : recipe.serves * batches
+  const address = document.querySelector<HTMLLinkElement>('link[rel="canonical"]')?.href
   const headline = document.querySelector('.headline')
   const {nutrientName} = unpackedWords(words.carried)
   const names: Readonly<Record<string, string>> = nutrientName
   return captionOf({
-    title,
+    title: document.querySelector('h1')?.textContent ?? '',
     servings: servings === undefined ? undefined : servingsText(words.servingCount, servings),
     ingredients: lines.flatMap(({choices: all}, index) => {
       const choice = all[Math.max(0, choices[index] ?? 0)]
@@ -27,7 +28,7 @@ export function captionText(data: CookingData, {batches, choices}: CookingState)
       (shown) => `${names[shown.dataset.nutrient ?? ''] ?? ''} ${shown.textContent}`,
     ),
     allergens: caption.allergens,
-    link: caption.link && `${caption.full}: ${caption.link}`,
+    link: address && `${caption.full}: ${address}`,
   })
 }
 

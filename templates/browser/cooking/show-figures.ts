@@ -5,7 +5,7 @@ import {energyNutrient, kilojoules} from '../../../src/nutrition/energy-nutrient
 import {energyShares} from '../../../src/nutrition/energy-shares.ts'
 import {publishedFigure} from '../../../src/nutrition/published.ts'
 import {formatFigure, roundedText} from '../../../src/units/format-figure.ts'
-import type {CookingData} from '../../parts/cooking-data.ts'
+import type {ChoosingData, CookingData} from '../../parts/cooking-data.ts'
 import {figureCellText, knownText, missingTexts} from '../../parts/figure-rows.ts'
 import {hangsAt} from '../../parts/hangs-at.ts'
 import {unpackedWords} from '../../words/carried-words.ts'
@@ -26,8 +26,13 @@ export function showFigures(data: CookingData, state: CookingState): void {
   showHeadline(data, figures, isMoved)
   showTable(data, figures, isMoved)
   showWeights(figures, state, changed)
-  showMissing(data, figures, changed)
-  showBeams(data, figures.perServing ?? figures.per100g ?? figures.batch, changed)
+  const {choosing} = data
+  if (choosing === undefined) return
+  showMissing(data, changed ? figures : undefined)
+  showBeams(
+    choosing,
+    changed ? (figures.perServing ?? figures.per100g ?? figures.batch) : undefined,
+  )
 }
 
 function showTable(
@@ -118,25 +123,26 @@ function showWeights(
   else putBack(portion)
 }
 
-function showMissing(data: CookingData, figures: ChosenFigures, changed: boolean): void {
+function showMissing({choice, words}: CookingData, figures: ChosenFigures | undefined): void {
   const table = document.querySelector('table.figures')
   const list = document.querySelector('ul.missing')
-  if (!changed) {
+  if (figures === undefined) {
     if (list?.classList.contains('added')) list.remove()
     else putBack(list)
     return
   }
-  const words = unpackedWords(data.words.carried)
-  const texts = missingTexts(figures.batch, data.rows, data.choice, words)
+  const told = publishedNutrients.filter((nutrient) => nutrient in words.carried.nutrientName)
+  const texts = missingTexts(figures.batch, told, choice, unpackedWords(words.carried))
   const items = texts.map((text) => element('li', '', text))
   if (list) rewrite(list, ...items)
   else if (items.length > 0) table?.after(element('ul', 'missing added', ...items))
 }
 
-function showBeams({words}: CookingData, main: Figures<Basis>, changed: boolean): void {
+/** @param main what the beams share out; undefined where they stay as written */
+function showBeams({words}: ChoosingData, main: Figures<Basis> | undefined): void {
   const list = document.querySelector('.beams ul')
   putBack(list)
-  const shares = changed ? energyShares(main) : undefined
+  const shares = main && energyShares(main)
   const [pattern] = list?.querySelectorAll('li') ?? []
   if (!list || !shares || !pattern) return
   const items = shares.map(({source, ratio}) => {

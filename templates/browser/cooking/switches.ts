@@ -13,6 +13,7 @@ export function addSwitches(
   data: CookingData,
   choose: (line: number, choice: number) => void,
 ): Switches {
+  const texts = data.choosing?.words
   const boxes: {box: HTMLInputElement; line: number; choice: number}[] = []
   for (const [index, {anchor, choices}] of data.lines.entries()) {
     const row = document.getElementById(anchor)
@@ -27,9 +28,10 @@ export function addSwitches(
       place?.append(element('label', 'switch', box, ` ${fill(text, {name})}`))
       boxes.push({box, line: index, choice})
     }
-    if (isOptional) add(row?.querySelector('.what'), 0, data.words.putIn)
+    if (texts === undefined) continue
+    if (isOptional) add(row?.querySelector('.what'), 0, texts.putIn)
     for (const [at, place] of [...(row?.querySelectorAll('.instead') ?? [])].entries()) {
-      add(place, at + 1, data.words.takeInstead)
+      add(place, at + 1, texts.takeInstead)
     }
   }
   return {
@@ -41,15 +43,16 @@ export function addSwitches(
 
 /** What was chosen, in words; empty where the recipe is cooked as written. */
 export function choiceTexts(data: CookingData, chosen: readonly number[]): readonly string[] {
+  const texts = data.choosing?.words
   return data.lines.flatMap(({choices}, index) => {
     const choice = chosen[index] ?? 0
     const [written] = choices
     const taken = choices[choice]
-    if (!written || !taken) return []
+    if (!written || !taken || !texts) return []
     if (choice > 0) {
-      return [fill(data.words.insteadOf, {name: taken.name, written: written.name})]
+      return [fill(texts.insteadOf, {name: taken.name, written: written.name})]
     }
     const isOptional = data.recipe.lines[index]?.isOptional === true
-    return isOptional ? [fill(data.words.with, {name: taken.name})] : []
+    return isOptional ? [fill(texts.with, {name: taken.name})] : []
   })
 }
