@@ -1,7 +1,7 @@
 import {fill} from '../words/fill.ts'
 import {type Dish, isFound, type Known, plainWords, type Query} from './finding/find.ts'
-import {element} from './shared/element.ts'
-import {workOffline} from './shared/work-offline.ts'
+import {element} from './page/element.ts'
+import {workOffline} from './page/work-offline.ts'
 
 /**
  * Finds and sorts in the table of recipes; what is asked for stands in the address. Without this

@@ -9,11 +9,11 @@ import {type CookingState, stateFrom, writtenState} from './cooking/state.ts'
 import {addSwitches, choiceTexts} from './cooking/switches.ts'
 import {addTicks} from './cooking/ticks.ts'
 import {addTimers} from './cooking/timers.ts'
-import {copyText} from './shared/copy-text.ts'
-import {element} from './shared/element.ts'
-import {keep, kept} from './shared/kept.ts'
-import {workOffline} from './shared/work-offline.ts'
-import {putBack, rewrite} from './shared/written.ts'
+import {copyText} from './page/copy-text.ts'
+import {element} from './page/element.ts'
+import {keep, kept} from './page/kept.ts'
+import {workOffline} from './page/work-offline.ts'
+import {putBack, rewrite} from './page/written.ts'
 
 /** Cooking from a page: how much, what instead of what, what is done, how long yet. */
 

@@ -3,10 +3,10 @@ import {type Asked, askedBy, listFragment} from '../parts/list-fragment.ts'
 import type {ShoppingPageData} from '../parts/shopping-data.ts'
 import {type ListRow, listText, plainList} from '../parts/shopping-text.ts'
 import {fill} from '../words/fill.ts'
-import {copyText} from './shared/copy-text.ts'
-import {element} from './shared/element.ts'
-import {keep, kept} from './shared/kept.ts'
-import {workOffline} from './shared/work-offline.ts'
+import {copyText} from './page/copy-text.ts'
+import {element} from './page/element.ts'
+import {keep, kept} from './page/kept.ts'
+import {workOffline} from './page/work-offline.ts'
 
 /**
  * Sums a list for the servings a reader chooses, by the code that sums the lists of the plans. What

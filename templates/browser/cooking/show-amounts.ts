@@ -1,7 +1,7 @@
 import {formatFigure, roundedText} from '../../../src/units/format-figure.ts'
 import type {CookingData} from '../../parts/cooking-data.ts'
-import {element} from '../shared/element.ts'
-import {putBack, rewrite} from '../shared/written.ts'
+import {element} from '../page/element.ts'
+import {putBack, rewrite} from '../page/written.ts'
 import {amountTexts} from './amount-texts.ts'
 import type {CookingState} from './state.ts'
 

@@ -10,8 +10,8 @@ import {figureCellText, knownText, missingTexts} from '../../parts/figure-rows.t
 import {hangsAt} from '../../parts/hangs-at.ts'
 import {unpackedWords} from '../../words/carried-words.ts'
 import {fill} from '../../words/fill.ts'
-import {element} from '../shared/element.ts'
-import {putBack, rewrite} from '../shared/written.ts'
+import {element} from '../page/element.ts'
+import {putBack, rewrite} from '../page/written.ts'
 import {type CookingState, isChosen} from './state.ts'
 
 /**

@@ -1,6 +1,6 @@
 import type {CookingData} from '../../parts/cooking-data.ts'
 import {fill} from '../../words/fill.ts'
-import {element} from '../shared/element.ts'
+import {element} from '../page/element.ts'
 
 /**
  * A box at every ingredient and every step, for what is done.

@@ -1,7 +1,7 @@
 import type {CookingData} from '../../parts/cooking-data.ts'
 import {fill} from '../../words/fill.ts'
-import {element} from '../shared/element.ts'
-import {keep, kept} from '../shared/kept.ts'
+import {element} from '../page/element.ts'
+import {keep, kept} from '../page/kept.ts'
 import {ring} from './ring.ts'
 
 interface Timer {
