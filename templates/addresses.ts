@@ -18,6 +18,8 @@ export const notFoundPath = '404.html'
 export const offlinePath = 'offline.js'
 export const stylesheetPath = 'assets/site.css'
 export const paperStylesheetPath = 'assets/paper.css'
+/** Taken by pages with a list to shop by. */
+export const shoppingStylesheetPath = 'assets/shopping.css'
 /** Taken by pages that show the panel of the US, and by no other. */
 export const usPanelStylesheetPath = 'assets/us-panel.css'
 export const iconPath = 'assets/mark.svg'

@@ -14,6 +14,7 @@ import {qrCode} from './parts/qr-code.ts'
 import {minutesText} from './parts/time-text.ts'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
+import {withDecimal} from './words/decimal.ts'
 
 const sizes = ['A6', '6x4', '5x3'] as const
 
@@ -109,7 +110,7 @@ function facts({words}: Site, computed: Computed): string[] {
   const {serves, totalMinutes, oven, pan} = computed.recipe
   const portion = portionGrams(computed)
   const servings = serves ? words.servings(serves.value) : undefined
-  const weight = portion === undefined ? '' : ` × ${formatFigure(portion, 'g')}`
+  const weight = portion === undefined ? '' : ` × ${withDecimal(formatFigure(portion, 'g'), words)}`
   const batch = computed.batchGrams && formatFigure(computed.batchGrams.value, 'g')
   return [
     servings ? `${servings}${weight}` : batch && `${words.recipe.batchWeighs}: ${batch}`,
@@ -121,10 +122,10 @@ function facts({words}: Site, computed: Computed): string[] {
 
 function cardLine({words}: Site, entry: ComputedLine): Part {
   const {line, role} = entry
-  const measure = kitchenMeasure(line.amount.value)
+  const measure = kitchenMeasure(line.amount.value, words)
   return (
     <li id={line.anchor} class={role === 'counted' ? undefined : 'aside'}>
-      <span class="weight">{lineWeight(entry)}</span>{' '}
+      <span class="weight">{lineWeight(entry, words)}</span>{' '}
       <span class="what">
         {line.name.value}
         {measure === undefined ? '' : `, ${measure}`}

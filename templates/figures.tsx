@@ -3,6 +3,7 @@ import type {Problem} from '../src/cookbook/problem.ts'
 import type {Computed} from '../src/nutrition/computed.ts'
 import {figuresPath, recipePath, relativeHref, rulesPath} from './addresses.ts'
 import type {Part} from './part.ts'
+import {checksLanguage} from './parts/checks-language.ts'
 import {basisText} from './parts/headline.tsx'
 import {statedHead, statedRow} from './parts/stated-table.tsx'
 import {verdictMark} from './parts/verdict-mark.ts'
@@ -94,14 +95,14 @@ export function openProblems({problems, words}: Site): Part {
     <section aria-labelledby="part-open">
       <h2 id="part-open">{words.figuresPage.open}</h2>
       <p>{words.figuresPage.openIntro}</p>
-      <ul>{problems.map((problem) => openProblem(problem))}</ul>
+      <ul>{problems.map((problem) => openProblem(problem, words))}</ul>
     </section>
   )
 }
 
-function openProblem({ruleId, file, reason, note, severity}: Problem): Part {
+function openProblem({ruleId, file, reason, note, severity}: Problem, words: Site['words']): Part {
   return (
-    <li class={severity}>
+    <li class={severity} lang={checksLanguage(words)}>
       {reason}.{note === undefined ? undefined : ` ${note}`}{' '}
       <span class="note">
         {file}, <a href={relativeHref(figuresPath, rulesPath, ruleId)}>{ruleId}</a>

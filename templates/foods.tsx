@@ -7,6 +7,7 @@ import type {Part} from './part.ts'
 import {type FoodInUse, foodsInUse} from './parts/foods-in-use.ts'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
+import {withDecimal} from './words/decimal.ts'
 
 const columns: readonly PublishedNutrient[] = [
   'energy',
@@ -80,7 +81,7 @@ function figureNumber({cookbook, words}: Site, food: Food, nutrient: PublishedNu
   const {value, missing} = publishedFigure(food.per100g, nutrient, cookbook.settings)
   if (missing.size > 0) return words.unknown
   const decimals = nutrient === 'salt' ? 2 : usualDecimals(value, nutrientUnit[nutrient])
-  return roundedText(value, decimals)
+  return withDecimal(roundedText(value, decimals), words)
 }
 
 /** Where the figures of a food come from, in words. */

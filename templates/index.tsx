@@ -10,6 +10,7 @@ import {recipeFinder} from './parts/recipe-finder.tsx'
 import {daysText, minutesText} from './parts/time-text.ts'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
+import {withDecimal} from './words/decimal.ts'
 
 /** Every recipe with its figures, in plain tables; a script adds finding and sorting. */
 export function indexPage(site: Site): Page {
@@ -82,7 +83,11 @@ function dishRow(site: Site, computed: Computed): Part {
     <tr {...searchable(site, computed)}>
       <th scope="row">{recipeLink(computed)}</th>
       {figureNumbers(site, computed, 'serving')}
-      {spareCell(density?.value, density && roundedText(density.value, 1), density?.isOpen)}
+      {spareCell(
+        density?.value,
+        density && withDecimal(roundedText(density.value, 1), site.words),
+        density?.isOpen,
+      )}
       {spareCell(portion, portion === undefined ? undefined : roundedText(portion, 0))}
       {spareCell(minutes, minutes === undefined ? undefined : minutesText(minutes, site.words))}
       {hasCosts(site)
@@ -106,7 +111,7 @@ function spareCell(value: number | undefined, text: string | undefined, isOpen =
 
 function costText(cost: Cost | undefined, {words}: Site): string | undefined {
   if (cost === undefined) return undefined
-  const text = roundedText(cost.amount, 2)
+  const text = withDecimal(roundedText(cost.amount, 2), words)
   return cost.isComplete ? text : words.atLeast(text)
 }
 

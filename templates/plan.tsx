@@ -1,7 +1,13 @@
 import type {Plan} from '../src/cookbook/cookbook.ts'
 import type {ShoppingData} from '../src/shopping/shopping-data.ts'
 import {type ShoppingList, shoppingList, type Wanted} from '../src/shopping/shopping-list.ts'
-import {planPath, recipePath, relativeHref, shoppingPath} from './addresses.ts'
+import {
+  planPath,
+  recipePath,
+  relativeHref,
+  shoppingPath,
+  shoppingStylesheetPath,
+} from './addresses.ts'
 import type {Part} from './part.ts'
 import {authored} from './parts/authored.ts'
 import {figureHeads, figureNumbers} from './parts/figure-columns.tsx'
@@ -26,6 +32,7 @@ export function planPage(site: Site, plan: Plan): Page {
   return shell(site, {
     path,
     title: plan.title.value,
+    stylesheets: [shoppingStylesheetPath],
     ...(plan.summary && {description: plan.summary.value}),
     main: (
       <>

@@ -2,6 +2,7 @@ import type {RuleExample} from '../src/check/rule-example.ts'
 import type {RuleText} from '../src/check/rule-texts.ts'
 import {rulesPath} from './addresses.ts'
 import type {Part} from './part.ts'
+import {checksLanguage} from './parts/checks-language.ts'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
 
@@ -24,7 +25,7 @@ export function rulesPage(site: Site): Page {
 function ruleSection(rule: RuleText, words: Site['words']): Part {
   const {id, severity, summary, why, source, example} = rule
   return (
-    <section aria-labelledby={id} class="rule">
+    <section aria-labelledby={id} class="rule" lang={checksLanguage(words)}>
       <h2 id={id}>{id}</h2>
       <p>
         {summary} <span class="note">{words.severity[severity]}</span>

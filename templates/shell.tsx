@@ -50,10 +50,23 @@ export function shell(site: Site, page: Shell): Page {
     type: 'root',
     children: [
       {type: 'doctype'},
-      h('html', {lang: settings.language}, head(site, page), body(site, page)),
+      h(
+        'html',
+        {lang: settings.language, dir: direction(settings.language)},
+        head(site, page),
+        body(site, page),
+      ),
     ],
   }
   return {path: page.path, tree}
+}
+
+/** Languages whose script runs from right to left (Unicode CLDR, character order; from memory). */
+const rightToLeft: ReadonlySet<string> = new Set(['ar', 'dv', 'fa', 'he', 'ku', 'ps', 'ur', 'yi'])
+
+function direction(language: string): 'rtl' | undefined {
+  const [primary = ''] = language.toLowerCase().split('-')
+  return rightToLeft.has(primary) ? 'rtl' : undefined
 }
 
 function head(site: Site, page: Shell): Element {

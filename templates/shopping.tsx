@@ -1,5 +1,5 @@
 import type {ShoppingData} from '../src/shopping/shopping-data.ts'
-import {planPath, relativeHref, shoppingPath} from './addresses.ts'
+import {planPath, relativeHref, shoppingPath, shoppingStylesheetPath} from './addresses.ts'
 import type {Part} from './part.ts'
 import {jsonScript} from './parts/json-script.ts'
 import {shoppingPageData} from './parts/shopping-data.ts'
@@ -15,6 +15,7 @@ export function shoppingPage(site: Site): Page {
     path: shoppingPath,
     title: words.shopping.title,
     scripts: ['shopping-list'],
+    stylesheets: [shoppingStylesheetPath],
     kind: 'shopping-page',
     main: (
       <>

@@ -23,7 +23,12 @@ export function offlineWorker(files: readonly SiteFile[], code: string): SiteFil
 }
 
 function isLoaded(path: string): boolean {
-  return ['site.css', 'mark.svg', 'recipe.js', 'recipe-table.js', 'shopping-list.js'].some(
-    (name) => path === `assets/${name}`,
-  )
+  return [
+    'site.css',
+    'shopping.css',
+    'mark.svg',
+    'recipe.js',
+    'recipe-table.js',
+    'shopping-list.js',
+  ].some((name) => path === `assets/${name}`)
 }

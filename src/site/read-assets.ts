@@ -9,6 +9,7 @@ const assetNames = [
   'site.css',
   'paper.css',
   'us-panel.css',
+  'shopping.css',
   'offline.js',
   'recipe.js',
   'recipe-table.js',

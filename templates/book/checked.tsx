@@ -1,4 +1,4 @@
-import {cautionsOf, localRulesFirst} from '../../src/check/safety/cautions.ts'
+import {cautionsOf} from '../../src/check/safety/cautions.ts'
 import {judge, type Verdict} from '../../src/check/verdict.ts'
 import {cookbookPath, figuresPath} from '../addresses.ts'
 import {openProblems, verdictLegend} from '../figures.tsx'
@@ -76,7 +76,7 @@ export function sources({site}: Book): Part {
               <li>{source}</li>
             ))}
           </ul>
-          <p>{localRulesFirst}</p>
+          <p>{words.safety.localRulesFirst}</p>
         </>
       )}
       <p>{words.footer.caution}</p>

@@ -17,7 +17,7 @@ export function bookRecipe({site, places}: Book, computed: Computed): Part {
   const {recipe} = computed
   const allergens = allergenSentences(site, computed)
   // Their sources stand once, in the chapter of sources.
-  const cautions = cautionsOf(computed).map(({text}) => text)
+  const cautions = cautionsOf(computed).map(site.words.safety.caution)
   const keeps = keepingText(recipe.keeps, site.words)
   const id = recipeId(computed)
   const placing = {from: cookbookPath, to: cookbookPath, id, places}

@@ -76,9 +76,9 @@ export function allergensTable({site}: Book): Part {
           <thead>
             <tr>
               <th scope="col">{words.index.recipe}</th>
-              {groups.map(({name}) => (
+              {groups.map((group) => (
                 <th scope="col">
-                  <span>{name}</span>
+                  <span>{words.allergenGroup(group)}</span>
                 </th>
               ))}
             </tr>

@@ -1,4 +1,5 @@
 import type {CookingData} from '../parts/cooking-data.ts'
+import {withDecimal} from '../words/decimal.ts'
 import {fill} from '../words/fill.ts'
 import {weightText} from './cooking/amount-texts.ts'
 import {captionText} from './cooking/caption.ts'
@@ -50,7 +51,13 @@ function start(controls: HTMLElement, data: CookingData): void {
   for (const {choices} of data.lines) {
     const [written] = choices
     if (written)
-      fields.of?.append(element('option', '', `${written.name}, ${weightText(written.grams, 1)}`))
+      fields.of?.append(
+        element(
+          'option',
+          '',
+          `${written.name}, ${weightText(written.grams, 1, data.words.carried)}`,
+        ),
+      )
   }
   controls.addEventListener('input', ({target}) => {
     const batches = batchesAsked(data, state, fields, target)
@@ -138,7 +145,7 @@ function plainNumber(value: number): string {
 function showWhatIsCooked(controls: HTMLElement, data: CookingData, state: CookingState): void {
   const {words, recipe} = data
   const {batches} = state
-  const factor = plainNumber(batches)
+  const factor = withDecimal(plainNumber(batches), words.carried)
   tell(controls, batches === 1 ? '' : fill(words.scaled, {factor}))
   const serves = document.querySelector('.particulars [data-shows="serves"]')
   if (batches === 1 || recipe.serves === undefined) putBack(serves)

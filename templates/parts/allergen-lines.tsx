@@ -19,12 +19,15 @@ export function allergenLines(site: Site, computed: Computed): Part {
           {label}: <strong>{names.join(', ')}</strong>.
         </p>
       ))}
-      {promise(text.freeFrom, freeFrom)}
+      {promise(text.freeFrom, freeFrom.map(words.safety.promise))}
       {promise(
         text.suits,
-        diets.map(({name}) => name),
+        diets.map(({name}) => words.safety.promise(name)),
       )}
-      {diets.map(({leavesOpen}) => (leavesOpen ? <p class="note">{leavesOpen}</p> : undefined))}
+      {diets.map((diet) => {
+        const open = words.safety.leftOpen(diet)
+        return open ? <p class="note">{open}</p> : undefined
+      })}
       <p class="note">{cookbook.settings.rules === 'us' ? text.lawUs : text.lawEu}</p>
     </section>
   )

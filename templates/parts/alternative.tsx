@@ -8,6 +8,7 @@ import {mainNutrients, publishedFigure} from '../../src/nutrition/published.ts'
 import {recipePath, relativeHref} from '../addresses.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
+import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
 import {weightText} from './amount-text.ts'
 import {aroundAmount, scaledAmount} from './line-notes.ts'
@@ -21,7 +22,7 @@ export function alternativeNotes(
 ): Part[] {
   return entry.instead.map((choice, index) => {
     const amount = entry.line.instead[index]?.amount.value
-    const weight = amount ? weightText(amount, choice.grams.value) : ''
+    const weight = amount ? weightText(amount, choice.grams.value, site.words) : ''
     return (
       <span class="instead">
         {' '}
@@ -71,7 +72,7 @@ function figureChanges(
     const difference = after.value - before.value
     // Under one kilocalorie or half a gram a reader could not tell the bowls apart.
     if (Math.abs(difference) < (nutrient === 'energy' ? 1 : 0.5)) return []
-    const amount = nutrientText(nutrient, Math.abs(difference))
+    const amount = withDecimal(nutrientText(nutrient, Math.abs(difference)), words)
     const name = words.nutrientName[nutrient]
     return [difference > 0 ? words.recipe.more(amount, name) : words.recipe.less(amount, name)]
   })

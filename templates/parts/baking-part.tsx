@@ -8,6 +8,7 @@ import type {Computed} from '../../src/nutrition/computed.ts'
 import {formatFigure, roundedText} from '../../src/units/format-figure.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
+import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
 import {scaledFrom} from './line-notes.ts'
 
@@ -49,9 +50,9 @@ function formulaPart(formula: BakersPercentages, words: Words): Part {
             <tr>
               <th scope="row">{food.name}</th>
               <td class="number" data-scaled={scaledFrom(grams)}>
-                {formatFigure(grams, 'g')}
+                {withDecimal(formatFigure(grams, 'g'), words)}
               </td>
-              <td class="number">{`${roundedText(percent, 1)} %`}</td>
+              <td class="number">{withDecimal(`${roundedText(percent, 1)} %`, words)}</td>
             </tr>
           ))}
         </tbody>
@@ -72,7 +73,8 @@ function hydrationText({hydrationPercent, effectiveHydration}: BakersPercentages
     : `${words.baking.hydration(plain)} ${words.baking.effective(effective)}`
 }
 
-function tinsPart(tins: readonly OtherTin[], {baking}: Words): Part {
+function tinsPart(tins: readonly OtherTin[], words: Words): Part {
+  const {baking} = words
   const haveVolumes = tins.some(({byVolume}) => byVolume !== undefined)
   return (
     <>
@@ -95,8 +97,10 @@ function tinsPart(tins: readonly OtherTin[], {baking}: Words): Part {
           {tins.map(({pan, byArea, byVolume}) => (
             <tr>
               <th scope="row">{pan.text}</th>
-              <td class="number">{times(byArea)}</td>
-              {byVolume === undefined ? undefined : <td class="number">{times(byVolume)}</td>}
+              <td class="number">{times(byArea, words)}</td>
+              {byVolume === undefined ? undefined : (
+                <td class="number">{times(byVolume, words)}</td>
+              )}
             </tr>
           ))}
         </tbody>
@@ -106,6 +110,6 @@ function tinsPart(tins: readonly OtherTin[], {baking}: Words): Part {
   )
 }
 
-function times(factor: number): string {
-  return `× ${roundedText(factor, 2)}`
+function times(factor: number, words: Words): string {
+  return withDecimal(`× ${roundedText(factor, 2)}`, words)
 }

@@ -1,4 +1,4 @@
-import {cautionsOf, localRulesFirst} from '../../src/check/safety/cautions.ts'
+import {cautionsOf} from '../../src/check/safety/cautions.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
@@ -11,13 +11,13 @@ export function cautionLines({words}: Site, computed: Computed): Part {
     <section aria-labelledby="part-cautions" class="whole">
       <h2 id="part-cautions">{words.recipe.cautions}</h2>
       <ul>
-        {cautions.map(({text, source}) => (
+        {cautions.map((caution) => (
           <li>
-            {text} <span class="note">{source}</span>
+            {words.safety.caution(caution)} <span class="note">{caution.source}</span>
           </li>
         ))}
       </ul>
-      <p class="note">{localRulesFirst}</p>
+      <p class="note">{words.safety.localRulesFirst}</p>
     </section>
   )
 }
@@ -26,9 +26,8 @@ export function cautionLines({words}: Site, computed: Computed): Part {
 export function cautionText({words}: Site, computed: Computed): string | undefined {
   const cautions = cautionsOf(computed)
   if (cautions.length === 0) return undefined
-  const texts = cautions.map(({text}) => text)
+  const texts = cautions.map(words.safety.caution)
   const sources = [...new Set(cautions.map(({source}) => source))]
-  return [...texts, `${words.recipe.cautionSources}: ${sources.join(' ')}`, localRulesFirst].join(
-    ' ',
-  )
+  const told = `${words.recipe.cautionSources}: ${sources.join(' ')}`
+  return [...texts, told, words.safety.localRulesFirst].join(' ')
 }

@@ -4,6 +4,7 @@ import type {Computed} from '../../src/nutrition/computed.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import {checkedPromises} from './checked-promises.ts'
+import {checksLanguage} from './checks-language.ts'
 
 /** What the dish claims about nutrition, with what a law wants beside it; undefined where nothing. */
 export function claimLines(site: Site, computed: Computed): Part {
@@ -15,10 +16,10 @@ export function claimLines(site: Site, computed: Computed): Part {
     <section aria-labelledby="part-claims" class="whole">
       <h2 id="part-claims">{words.claims.title}</h2>
       <p>
-        <strong>{claims.join(', ')}</strong>.
+        <strong lang={checksLanguage(words)}>{claims.join(', ')}</strong>.
       </p>
       {sentences(site, computed).map((text) => (
-        <p>{text}</p>
+        <p lang={checksLanguage(words)}>{text}</p>
       ))}
       <p class="note">{rules === 'us' ? words.claims.lawUs : words.claims.lawEu}</p>
     </section>
@@ -31,8 +32,8 @@ export function promiseText(site: Site, computed: Computed): string {
   const {claims, freeFrom, diets} = checkedPromises(computed.recipe, cookbook.settings)
   const parts = [
     [words.claims.title, claims],
-    [words.allergens.freeFrom, freeFrom],
-    [words.allergens.suits, diets.map(({name}) => name)],
+    [words.allergens.freeFrom, freeFrom.map(words.safety.promise)],
+    [words.allergens.suits, diets.map(({name}) => words.safety.promise(name))],
   ] as const
   const said = parts
     .filter(([, names]) => names.length > 0)

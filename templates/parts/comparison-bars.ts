@@ -11,6 +11,7 @@ import {roundedText} from '../../src/units/format-figure.ts'
 import {recipePath, relativeHref} from '../addresses.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
+import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
 
 /** The dish beside the one it is compared with, bar below bar; undefined where it is not compared. */
@@ -67,8 +68,18 @@ function bars(
   return h(
     'div',
     h('dt', words.nutrient[nutrient]),
-    row('here', nutrientText(nutrient, mine.value), mine.value / most, words.comparison.here),
-    row('there', nutrientText(nutrient, theirs.value), theirs.value / most, name),
+    row(
+      'here',
+      withDecimal(nutrientText(nutrient, mine.value), words),
+      mine.value / most,
+      words.comparison.here,
+    ),
+    row(
+      'there',
+      withDecimal(nutrientText(nutrient, theirs.value), words),
+      theirs.value / most,
+      name,
+    ),
   )
 }
 

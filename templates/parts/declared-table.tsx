@@ -7,6 +7,7 @@ import type {
   DeclaredRow,
 } from '../../src/nutrition/declaring/declaration.ts'
 import type {Part} from '../part.ts'
+import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
 
 type Column = 'per100g' | 'perServing'
@@ -58,7 +59,8 @@ function figureText(row: DeclaredRow, column: Column, rules: LabelRules, words: 
   if (figure === undefined || figure === 'unknown') return words.declared.notKnown
   const {nutrient} = row
   // Number and unit stay on one line of a phone.
-  const amount = `${declaredNumber(rules, nutrient, figure)}\u00a0${nutrientUnit[nutrient]}`
+  const number = withDecimal(declaredNumber(rules, nutrient, figure), words)
+  const amount = `${number}\u00a0${nutrientUnit[nutrient]}`
   return figure.kind === 'less than' ? words.declared.lessThan(amount) : amount
 }
 

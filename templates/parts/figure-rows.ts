@@ -5,6 +5,7 @@ import {nutrientFigure, nutrientText} from '../../src/food/nutrient-text.ts'
 import type {PublishedNutrient} from '../../src/food/nutrients.ts'
 import {publishedFigure} from '../../src/nutrition/published.ts'
 import type {CarriedWords} from '../words/carried-words.ts'
+import {withDecimal} from '../words/decimal.ts'
 
 /** Which figures a recipe's table shows and how they read: for a build, and for a page's script. */
 
@@ -67,15 +68,18 @@ export interface FigureCellText {
 export function figureCellText(
   nutrient: PublishedNutrient,
   figure: Figure,
-  words: Pick<CarriedWords, 'atLeastBefore' | 'plusMinus'>,
+  words: Pick<CarriedWords, 'atLeastBefore' | 'plusMinus' | 'decimal'>,
 ): FigureCellText {
   if (!isComplete(figure)) {
-    return {before: words.atLeastBefore, text: nutrientText(nutrient, figure.value)}
+    return {
+      before: words.atLeastBefore,
+      text: withDecimal(nutrientText(nutrient, figure.value), words),
+    }
   }
   const {value, plusMinus, unit} = nutrientFigure(nutrient, figure)
   return {
-    text: `${value} ${unit}`,
-    ...(plusMinus !== undefined && {behind: words.plusMinus(plusMinus)}),
+    text: withDecimal(`${value} ${unit}`, words),
+    ...(plusMinus !== undefined && {behind: words.plusMinus(withDecimal(plusMinus, words))}),
   }
 }
 
@@ -105,9 +109,9 @@ export function missingTexts(
 export function knownText(
   nutrient: PublishedNutrient,
   figure: Figure,
-  words: Pick<CarriedWords, 'atLeast' | 'unknown'>,
+  words: Pick<CarriedWords, 'atLeast' | 'unknown' | 'decimal'>,
 ): string {
-  const text = nutrientText(nutrient, figure.value)
+  const text = withDecimal(nutrientText(nutrient, figure.value), words)
   if (isComplete(figure)) return text
   return figure.value > 0 ? words.atLeast(text) : words.unknown
 }

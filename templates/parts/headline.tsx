@@ -2,6 +2,7 @@ import type {Computed} from '../../src/nutrition/computed.ts'
 import {formatFigure} from '../../src/units/format-figure.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
+import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
 import {mainBasis, publishedFigures, publishedText} from './published-figures.ts'
 
@@ -31,7 +32,7 @@ export function basisText(computed: Computed, words: Words): string {
   const grams = portionGrams(computed)
   return grams === undefined
     ? words.figures.serving
-    : words.figures.servingOf(formatFigure(grams, 'g'))
+    : words.figures.servingOf(withDecimal(formatFigure(grams, 'g'), words))
 }
 
 /** Weight of one serving, g: as the page states it, else its share of the finished batch. */

@@ -22,11 +22,11 @@ export function ingredientList(site: Site, computed: Computed, path: string): Pa
 
 function ingredient(site: Site, computed: Computed, entry: ComputedLine, path: string): Part {
   const {line} = entry
-  const measure = kitchenMeasure(line.amount.value)
+  const measure = kitchenMeasure(line.amount.value, site.words)
   const notes = lineNotes(site, entry)
   return (
     <li id={line.anchor} class={entry.role === 'counted' ? undefined : 'aside'}>
-      <span class="weight">{lineWeight(entry)}</span>{' '}
+      <span class="weight">{lineWeight(entry, site.words)}</span>{' '}
       <span class="what">
         <span class="name">{ingredientName(entry, path)}</span>
         {measure === undefined ? undefined : <span class="measure">, {measure}</span>}

@@ -7,8 +7,8 @@ import {captionLine} from './caption-text.ts'
 export function ingredientText(entry: ComputedLine, words: Words): string {
   const {line, role} = entry
   return captionLine({
-    weight: lineWeight(entry),
-    measure: kitchenMeasure(line.amount.value),
+    weight: lineWeight(entry, words),
+    measure: kitchenMeasure(line.amount.value, words),
     name: line.name.value,
     note: role === 'optional' ? words.recipe.ifWanted : undefined,
   })

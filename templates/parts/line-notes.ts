@@ -4,6 +4,7 @@ import {batchesUsed} from '../../src/nutrition/batches-used.ts'
 import type {ComputedLine} from '../../src/nutrition/computed.ts'
 import {formatFigure, roundedText} from '../../src/units/format-figure.ts'
 import type {Site} from '../site.ts'
+import {withDecimal} from '../words/decimal.ts'
 import {minutesText} from './time-text.ts'
 
 /** A note with an amount in it, which moves when more or less is made. */
@@ -22,7 +23,8 @@ interface ScaledAmount {
 export function lineNotes(site: Site, line: ComputedLine): readonly ElementContent[][] {
   return notesOf(site, line).map(({text, amount}) => {
     if (amount === undefined) return [{type: 'text', value: text('')}]
-    return aroundAmount(text, scaledAmount(amount.text, amount.value, amount.unit))
+    const shown = withDecimal(amount.text, site.words)
+    return aroundAmount(text, scaledAmount(shown, amount.value, amount.unit))
   })
 }
 

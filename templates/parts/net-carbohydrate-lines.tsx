@@ -4,6 +4,7 @@ import type {Computed} from '../../src/nutrition/computed.ts'
 import {netCarbohydrate} from '../../src/nutrition/net-carbohydrate.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
+import {withDecimal} from '../words/decimal.ts'
 import {computedOn} from './published-figures.ts'
 
 /** Net carbohydrate and what is meant by it; undefined unless the cookbook asks for it. */
@@ -15,7 +16,7 @@ export function netCarbohydrateLines({cookbook, words}: Site, computed: Computed
     const figure = netCarbohydrate(figures)
     const {value, plusMinus, unit} = nutrientFigure('carbohydrate', figure)
     const more = plusMinus === undefined ? '' : ` ${words.plusMinus(plusMinus)}`
-    const amount = `${value}${more} ${unit}`
+    const amount = withDecimal(`${value}${more} ${unit}`, words)
     return [words.declared.each(isComplete(figure) ? amount : words.unknown, words.basis[basis])]
   })
   if (told.length === 0) return undefined

@@ -3,6 +3,7 @@ import type {Computed} from '../../src/nutrition/computed.ts'
 import {formatFigure} from '../../src/units/format-figure.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
+import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
 import {portionGrams} from './headline.tsx'
 import {daysText, minutesText} from './time-text.ts'
@@ -12,10 +13,11 @@ export function particulars({words}: Site, computed: Computed): Part {
   const {recipe, batchGrams} = computed
   const text = words.recipe
   const portion = portionGrams(computed)
+  const weight = (grams: number) => withDecimal(formatFigure(grams, 'g'), words)
   return pairs([
     [text.serves, recipe.serves && `${recipe.serves.value}`, 'serves'],
-    [text.servingWeighs, portion === undefined ? undefined : formatFigure(portion, 'g'), 'portion'],
-    [text.batchWeighs, batchGrams && formatFigure(batchGrams.value, 'g'), 'batch'],
+    [text.servingWeighs, portion === undefined ? undefined : weight(portion), 'portion'],
+    [text.batchWeighs, batchGrams && weight(batchGrams.value), 'batch'],
     [text.handsOn, recipe.handsOnMinutes && minutesText(recipe.handsOnMinutes.value, words)],
     [text.totalTime, recipe.totalMinutes && minutesText(recipe.totalMinutes.value, words)],
     [text.oven, recipe.oven?.value],
@@ -25,12 +27,15 @@ export function particulars({words}: Site, computed: Computed): Part {
 }
 
 /** `16 of 95 g`, and what is left of the dough where that is a gram or more. */
-function piecesText(computed: Computed, {baking}: Words): string | undefined {
+function piecesText(computed: Computed, words: Words): string | undefined {
+  const {baking} = words
   const pieces = doughPieces(computed)
   if (pieces === undefined) return undefined
   const {count, gramsEach, leftGrams} = pieces
-  const text = baking.piecesOf(count, formatFigure(gramsEach, 'g'))
-  return leftGrams < 1 ? text : `${text}, ${baking.left(formatFigure(leftGrams, 'g'))}`
+  const text = baking.piecesOf(count, withDecimal(formatFigure(gramsEach, 'g'), words))
+  return leftGrams < 1
+    ? text
+    : `${text}, ${baking.left(withDecimal(formatFigure(leftGrams, 'g'), words))}`
 }
 
 /** How long the finished dish keeps; undefined where the recipe does not say. */

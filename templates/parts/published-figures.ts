@@ -6,6 +6,7 @@ import {type NutrientUnit, nutrientUnit, type PublishedNutrient} from '../../src
 import type {Computed} from '../../src/nutrition/computed.ts'
 import {mainNutrients, publishedFigure} from '../../src/nutrition/published.ts'
 import {roundedText, usualDecimals} from '../../src/units/format-figure.ts'
+import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
 import {knownText} from './figure-rows.ts'
 
@@ -78,7 +79,9 @@ export function isAtLeast({computed, judged}: PublishedFigure): boolean {
 
 /** A published figure in words: as stated, or computed, with "at least" and "unknown" said. */
 export function publishedText({nutrient, value, computed, judged}: PublishedFigure, words: Words) {
-  return judged ? judged.stated.text : knownText(nutrient, {...computed, value}, words)
+  return judged
+    ? withDecimal(judged.stated.text, words)
+    : knownText(nutrient, {...computed, value}, words)
 }
 
 /** The figure without its unit, for a column that says it: as exact as it was stated. */
@@ -88,7 +91,7 @@ export function publishedNumber(figure: PublishedFigure, words: Words): string {
   const decimals = judged
     ? statedDecimals(judged.stated.increment, unit)
     : usualDecimals(value, unit)
-  const text = roundedText(value, decimals)
+  const text = withDecimal(roundedText(value, decimals), words)
   if (judged || isComplete(computed)) return text
   return value > 0 ? words.atLeast(text) : words.unknown
 }

@@ -72,7 +72,9 @@ function choices(site: Site, dishes: readonly Computed[]): Part {
         'diet',
         finding.diet,
         finding.any,
-        dietNames.filter((name) => diets.has(name)).map(asItself),
+        dietNames
+          .filter((name) => diets.has(name))
+          .map((name) => [name, words.safety.promise(name)] as const),
       )}
       {choice('without', finding.without, finding.anyAllergen, groups)}
     </>

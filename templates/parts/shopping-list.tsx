@@ -6,7 +6,12 @@ import {type ListRow, type ListWords, listText} from './shopping-text.ts'
 
 /** The texts that lists need, from the catalogue. */
 export function listWords({words, cookbook}: Site): ListWords {
-  return {...words.list, aisle: words.aisle, currency: cookbook.settings.currency}
+  return {
+    ...words.list,
+    decimal: words.decimal,
+    aisle: words.aisle,
+    currency: cookbook.settings.currency,
+  }
 }
 
 /**

@@ -1,11 +1,13 @@
 import {shopGrams, shopWeightText} from '../../src/shopping/shop-weight.ts'
 import {type ListLine, listCost, type ShoppingList} from '../../src/shopping/shopping-list.ts'
 import {roundedText} from '../../src/units/format-figure.ts'
+import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
 import {fill} from '../words/fill.ts'
 
 /** The texts of a list, as a page hands them to its script. */
 export type ListWords = Words['list'] & {
+  readonly decimal: string
   readonly aisle: Words['aisle']
   /** ISO 4217. */
   readonly currency: string
@@ -49,7 +51,7 @@ export function listText(list: ShoppingList, words: ListWords, had = nothing): L
       rows: lines.map((line) => row(line, words)),
     })),
     make: list.make.map(({title, grams, batches}) => ({
-      amount: shopWeightText(shopGrams(grams)),
+      amount: weightText(grams, words),
       name: title,
       notes: [fill(words.ofBatch, {percent: roundedText(batches * 100, 0)})],
     })),
@@ -62,7 +64,7 @@ function row(line: ListLine, words: ListWords): ListRow {
   const notes: string[] = []
   if (isOnlyOptional) notes.push(words.onlyOptional)
   else if (line.optionalGrams > 0) {
-    notes.push(fill(words.optional, {amount: shopWeightText(shopGrams(line.optionalGrams))}))
+    notes.push(fill(words.optional, {amount: weightText(line.optionalGrams, words)}))
   }
   if (line.piece) {
     const count = Math.ceil(Number((grams / line.piece.grams).toPrecision(6)))
@@ -70,16 +72,24 @@ function row(line: ListLine, words: ListWords): ListRow {
   }
   if (line.packs) {
     const {count, packGrams, leftGrams, price} = line.packs
-    notes.push(fill(words.packs, {count, weight: shopWeightText(packGrams)}))
+    notes.push(fill(words.packs, {count, weight: withDecimal(shopWeightText(packGrams), words)}))
     if (leftGrams >= 1)
-      notes.push(fill(words.left, {amount: shopWeightText(Math.floor(leftGrams))}))
+      notes.push(
+        fill(words.left, {amount: withDecimal(shopWeightText(Math.floor(leftGrams)), words)}),
+      )
     if (price !== undefined) notes.push(money(price, words))
   }
-  return {amount: shopWeightText(grams), name: line.name, notes}
+  return {amount: withDecimal(shopWeightText(grams), words), name: line.name, notes}
 }
 
-function money(amount: number, {money, currency}: ListWords): string {
-  return fill(money, {amount: roundedText(amount, 2), currency})
+/** Rounded up to what is easy to ask for. */
+function weightText(grams: number, words: ListWords): string {
+  return withDecimal(shopWeightText(shopGrams(grams)), words)
+}
+
+function money(amount: number, words: ListWords): string {
+  const {money, currency} = words
+  return fill(money, {amount: withDecimal(roundedText(amount, 2), words), currency})
 }
 
 /** The list as plain text, to send to whoever is at the shop. */

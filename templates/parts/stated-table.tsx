@@ -3,6 +3,7 @@ import type {Computed} from '../../src/nutrition/computed.ts'
 import {methodOf} from '../../src/nutrition/energy-nutrient.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
+import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
 import {figureCell} from './figures-table.tsx'
 import {verdictMark} from './verdict-mark.ts'
@@ -44,7 +45,7 @@ export function statedRow({stated, computed, against, verdict}: Judged, words: W
         {words.nutrient[nutrient]}
         {method && <small> {words.declared.energyMethod[method]}</small>}
       </th>
-      <td class="number">{text}</td>
+      <td class="number">{withDecimal(text, words)}</td>
       <td class="number">{figureCell(nutrient, computed, words)}</td>
       <td>{verdictMark(verdict, words)}</td>
     </tr>

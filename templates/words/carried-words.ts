@@ -7,7 +7,7 @@ type NutrientNames = Readonly<Partial<Words['nutrientName']>>
 
 /** What a script says about figures: the same texts, in the same words, as the build. */
 export interface CarriedWords
-  extends Pick<Words, 'atLeast' | 'atLeastBefore' | 'plusMinus' | 'unknown' | 'and'> {
+  extends Pick<Words, 'atLeast' | 'atLeastBefore' | 'plusMinus' | 'unknown' | 'and' | 'decimal'> {
   readonly nutrientName: NutrientNames
   readonly missing: Words['figures']['missing']
 }
@@ -18,6 +18,7 @@ export interface PackedWords {
   readonly atLeastBefore: string
   readonly plusMinus: string
   readonly unknown: string
+  readonly decimal: string
   /** What stands before the last of several. */
   readonly lastAnd: string
   readonly nutrientName: NutrientNames
@@ -36,6 +37,7 @@ export function packedWords(words: Words, named: readonly PublishedNutrient[]): 
     atLeastBefore: words.atLeastBefore,
     plusMinus: words.plusMinus('{amount}'),
     unknown: words.unknown,
+    decimal: words.decimal,
     lastAnd: words.and(['', '']),
     nutrientName: Object.fromEntries(named.map((name) => [name, words.nutrientName[name]])),
     missing: words.figures.missing('{names}', '{foods}'),

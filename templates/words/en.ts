@@ -17,6 +17,7 @@ import {
   verdict,
   verdictMeaning,
 } from './en-names.ts'
+import {safety} from './en-safety.ts'
 import {list, shopping} from './en-shopping.ts'
 
 function plural(count: number, one: string, many: string): string {
@@ -25,6 +26,10 @@ function plural(count: number, one: string, many: string): string {
 
 /** Every text of the pages in English. A second language has the same shape. */
 export const en = {
+  /** BCP 47, of the catalogue itself. */
+  language: 'en',
+  /** What stands before the parts of a whole, as `Intl.NumberFormat` has it for the language. */
+  decimal: '.',
   nutrient,
   nutrientPart,
   nutrientName,
@@ -46,6 +51,7 @@ export const en = {
   finding,
   list,
   shopping,
+  safety,
 
   nav: {
     label: 'Pages',

@@ -1,3 +1,4 @@
+import {de} from './de.ts'
 import {en, type Words} from './en.ts'
 
 /**
@@ -9,4 +10,7 @@ export function wordsFor(language: string): Words {
   return catalogues.get(primary) ?? en
 }
 
-const catalogues: ReadonlyMap<string, Words> = new Map([['en', en]])
+const catalogues: ReadonlyMap<string, Words> = new Map([
+  ['en', en],
+  ['de', de],
+])

@@ -4,7 +4,7 @@ import {tmpdir} from 'node:os'
 import {dirname, extname, join} from 'node:path'
 import {pathToFileURL} from 'node:url'
 import packaged from '@sparticuz/chromium'
-import {type Browser, chromium} from 'playwright-core'
+import {type Browser, chromium, type Page} from 'playwright-core'
 import type {SiteFile} from '../../src/site/site-file.ts'
 
 /** The Chromium of the registry package. One process for all is its default, and dies with a tab. */
@@ -13,6 +13,11 @@ export async function openBrowser(): Promise<Browser> {
     executablePath: await packaged.executablePath(),
     args: packaged.args.filter((argument) => argument !== '--single-process'),
   })
+}
+
+/** The address that stands in the window; the browser's driver learns of a new one only later. */
+export function addressOf(page: Page): Promise<string> {
+  return page.evaluate(() => location.href)
 }
 
 /** A site on disk, for a browser to open as a reader would who got it on a stick. */

@@ -7,7 +7,7 @@ import {readFolder} from '../../src/cookbook/read-folder.ts'
 import {readAssets} from '../../src/site/read-assets.ts'
 import {renderSite} from '../../src/site/render-site.ts'
 import {siteInput} from '../templates/sample.ts'
-import {openBrowser, type SiteOnDisk, siteOnDisk} from './browser.ts'
+import {addressOf, openBrowser, type SiteOnDisk, siteOnDisk} from './browser.ts'
 
 let browser: Browser
 let site: SiteOnDisk
@@ -134,7 +134,7 @@ describe('the table of the demo', () => {
     await page.getByLabel('Tag', {exact: true}).selectOption('soup')
     await page.getByLabel('Suits').selectOption('')
     await page.getByLabel('Protein at least, g').fill('')
-    const [address, found] = [page.url(), await names(page)]
+    const [address, found] = [await addressOf(page), await names(page)]
     expect(address).toMatch(/#energy=450&tag=soup&down=protein$/)
     expect(found.length).toBeGreaterThan(0)
     const again = await browser.newPage()
@@ -142,7 +142,7 @@ describe('the table of the demo', () => {
     expect(await names(again)).toEqual(found)
     await again.getByRole('button', {name: 'Show all'}).click()
     expect(await names(again)).toHaveLength(20)
-    expect(again.url()).toBe(demo.url('index.html'))
+    expect(await addressOf(again)).toBe(demo.url('index.html'))
     await page.close()
     await again.close()
   })

@@ -3,7 +3,7 @@ import {afterAll, beforeAll, describe, expect, test} from 'vitest'
 import {readAssets} from '../../src/site/read-assets.ts'
 import {renderSite} from '../../src/site/render-site.ts'
 import {siteInput} from '../templates/sample.ts'
-import {openBrowser, type SiteOnDisk, siteOnDisk} from './browser.ts'
+import {addressOf, openBrowser, type SiteOnDisk, siteOnDisk} from './browser.ts'
 
 let browser: Browser
 let site: SiteOnDisk
@@ -66,7 +66,7 @@ describe('the shopping list', () => {
     const page = await browser.newPage()
     await page.goto(site.url('shopping/index.html'))
     await page.getByLabel('Classic barley pot').fill('4')
-    const [address, before] = [page.url(), await chosenList(page)]
+    const [address, before] = [await addressOf(page), await chosenList(page)]
     const again = await browser.newPage()
     await again.goto(address)
     expect(await chosenList(again)).toEqual(before)
@@ -137,7 +137,7 @@ describe('the shopping list', () => {
     const own = ['kitchen roll & <b>foil</b> ×', 'candles ×']
     expect(await chosenList(page)).toEqual(own)
     const again = await browser.newPage()
-    await again.goto(page.url())
+    await again.goto(await addressOf(page))
     expect(await chosenList(again)).toEqual(own)
     await again.getByRole('button', {name: 'Take candles off the list'}).click()
     expect(await chosenList(again)).toEqual(own.slice(0, 1))

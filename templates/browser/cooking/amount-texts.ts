@@ -1,8 +1,16 @@
 import {formatFigure, roundedText, usualDecimals} from '../../../src/units/format-figure.ts'
 import type {CookedChoice, Measure} from '../../parts/cooking-data.ts'
+import {withDecimal} from '../../words/decimal.ts'
+
+/** What of the words decides how a number reads. */
+type Language = Parameters<typeof withDecimal>[1]
 
 /** `430 g`, `15–18 g`: a scaled weight, as finely as a kitchen weighs. */
-export function weightText(grams: CookedChoice['grams'], batches: number): string {
+export function weightText(grams: CookedChoice['grams'], batches: number, words: Language): string {
+  return withDecimal(pointText(grams, batches), words)
+}
+
+function pointText(grams: CookedChoice['grams'], batches: number): string {
   if (typeof grams === 'number') return formatFigure(grams * batches, 'g')
   const [low, high] = [grams[0] * batches, grams[1] * batches]
   return `${roundedText(low, usualDecimals(high, 'g'))}–${formatFigure(high, 'g')}`
@@ -26,9 +34,9 @@ export function measureText({count, one, many}: Measure, batches: number): strin
 }
 
 /** Weight and measure of a choice. */
-export function amountTexts(choice: CookedChoice, batches: number) {
+export function amountTexts(choice: CookedChoice, batches: number, words: Language) {
   return {
-    weight: weightText(choice.grams, batches),
+    weight: weightText(choice.grams, batches, words),
     measure: choice.measure && measureText(choice.measure, batches),
   }
 }

@@ -21,7 +21,9 @@ export function captionText(data: CookingData, {batches, choices}: CookingState)
       if (choice === undefined) return []
       const isLeftOut = recipe.lines[index]?.isOptional === true && choices[index] === -1
       const note = isLeftOut ? caption.ifWanted : undefined
-      return [captionLine({...amountTexts(choice, batches), name: choice.name, note})]
+      return [
+        captionLine({...amountTexts(choice, batches, words.carried), name: choice.name, note}),
+      ]
     }),
     basis: headline?.querySelector('p')?.textContent ?? '',
     figures: [...(headline?.querySelectorAll<HTMLElement>('dd') ?? [])].map(

@@ -1,5 +1,6 @@
 import {formatFigure, roundedText} from '../../../src/units/format-figure.ts'
 import type {CookingData} from '../../parts/cooking-data.ts'
+import {withDecimal} from '../../words/decimal.ts'
 import {element} from '../page/element.ts'
 import {putBack, rewrite} from '../page/written.ts'
 import {amountTexts} from './amount-texts.ts'
@@ -12,11 +13,19 @@ export function showAmounts(data: CookingData, state: CookingState): void {
     const {scaled, unit} = shown.dataset
     const amount = Number(scaled) * state.batches
     if (state.batches === 1) putBack(shown)
-    else rewrite(shown, unit === '%' ? `${roundedText(amount, 0)} %` : formatFigure(amount, 'g'))
+    else rewrite(shown, withDecimal(scaledText(amount, unit), data.words.carried))
   }
 }
 
-function showLine({lines}: CookingData, {batches, choices}: CookingState, index: number): void {
+function scaledText(amount: number, unit: string | undefined): string {
+  return unit === '%' ? `${roundedText(amount, 0)} %` : formatFigure(amount, 'g')
+}
+
+function showLine(
+  {lines, words}: CookingData,
+  {batches, choices}: CookingState,
+  index: number,
+): void {
   const line = lines[index]
   const chosen = Math.max(0, choices[index] ?? 0)
   const choice = line?.choices[chosen]
@@ -30,7 +39,7 @@ function showLine({lines}: CookingData, {batches, choices}: CookingState, index:
     for (const part of [...parts, ...used]) putBack(part)
     return
   }
-  const {weight, measure} = amountTexts(choice, batches)
+  const {weight, measure} = amountTexts(choice, batches, words.carried)
   const beside = measure === undefined ? '' : `, ${measure}`
   const [weightPart, namePart, measurePart] = parts
   rewrite(weightPart, weight)

@@ -1,0 +1,23 @@
+import type {en} from './en.ts'
+
+export const finding: (typeof en)['finding'] = {
+  label: 'Ein Rezept finden',
+  words: 'Name, Stichwort oder Zutat',
+  mostEnergy: 'Energie höchstens, kcal',
+  leastProtein: 'Eiweiß mindestens, g',
+  leastDensity: 'Eiweiß je 100 kcal mindestens, g',
+  mostMinutes: 'Fertig in, min',
+  mostCost: (currency) => `Kosten höchstens, ${currency}`,
+  tag: 'Stichwort',
+  diet: 'Passt für',
+  without: 'Ohne',
+  any: 'alle',
+  anyAllergen: 'gleich',
+  withoutNote:
+    'Weggelassen sind auch Rezepte mit Spuren davon, mit ihm in dem, was nach Belieben dazukommt, und mit Lebensmitteln, deren Allergene niemand angegeben hat. Trotzdem die Packungen lesen.',
+  clear: 'Alle zeigen',
+  density: 'Eiweiß je 100 kcal',
+  cost: 'Kosten',
+  costOf: (amount, currency) => `${amount} ${currency}`,
+  shown: '{shown} von {all} gezeigt',
+}

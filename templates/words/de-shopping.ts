@@ -1,0 +1,41 @@
+import type {en} from './en.ts'
+
+export const list: (typeof en)['list'] = {
+  makeFirst: 'Selbst zu machen',
+  ofBatch: '{percent} % einer Menge',
+  optional: 'und {amount} nach Belieben',
+  onlyOptional: 'nach Belieben',
+  pieces: 'etwa {count} {size}',
+  packs: '{count} × {weight}',
+  left: '{amount} bleiben übrig',
+  money: '{amount} {currency}',
+  cost: 'Die Packungen kosten {money}.',
+  costAtLeast: 'Die Packungen kosten mindestens {money}: nicht alles hat einen Preis.',
+  empty: 'Portionen wählen, dann steht hier die Liste.',
+  count: '{count} zu kaufen',
+}
+
+export const shopping: (typeof en)['shopping'] = {
+  title: 'Einkaufsliste',
+  intro:
+    'Gewichte wie gekauft, mit Schale und Knochen, aufgerundet. Fonds, Teige und Soßen sind zerlegt in das, woraus sie gemacht werden.',
+  choose: 'Portionen wählen',
+  batches: 'Mengen',
+  result: 'Zu kaufen',
+  plans: 'Listen zu den Plänen',
+  noPlans:
+    'Dieses Kochbuch hat keine Pläne. Mit Skripten lassen sich hier die Portionen jedes Rezepts wählen.',
+  clear: 'Von vorn',
+  offline: 'Nach einem Besuch öffnet sich diese Seite auch ohne Netz.',
+  own: 'Sonst noch zu kaufen',
+  add: 'Dazu',
+  copyList: 'Liste kopieren',
+  copyLink: 'Link dazu kopieren',
+  script: {
+    own: 'Von Hand dazu',
+    remove: '{name} von der Liste nehmen',
+    had: 'Im Haus: {name}',
+    copied: 'Kopiert.',
+    copyBelow: 'Den Text darunter markieren und kopieren.',
+  },
+}
