@@ -1,6 +1,6 @@
 import type {Food} from '../src/food/food.ts'
 import {nutrientUnit, type PublishedNutrient} from '../src/food/nutrients.ts'
-import {publishedFigure} from '../src/nutrition/published.ts'
+import {publishedBy, publishedFigure} from '../src/nutrition/published.ts'
 import {roundedText, usualDecimals} from '../src/units/format-figure.ts'
 import {foodsPath, recipePath, relativeHref} from './addresses.ts'
 import type {Part} from './part.ts'
@@ -78,7 +78,7 @@ function foodRows(site: Site, {food, users}: FoodInUse): Part {
 }
 
 function figureNumber({cookbook, words}: Site, food: Food, nutrient: PublishedNutrient): string {
-  const {value, missing} = publishedFigure(food.per100g, nutrient, cookbook.settings)
+  const {value, missing} = publishedFigure(food.per100g, nutrient, publishedBy(cookbook.settings))
   if (missing.size > 0) return words.unknown
   const decimals = nutrient === 'salt' ? 2 : usualDecimals(value, nutrientUnit[nutrient])
   return withDecimal(roundedText(value, decimals), words)

@@ -1,7 +1,7 @@
 import type {Basis, Figures} from '../src/food/figures.ts'
 import {nutrientUnit} from '../src/food/nutrients.ts'
 import type {Computed} from '../src/nutrition/computed.ts'
-import {mainNutrients, publishedFigure} from '../src/nutrition/published.ts'
+import {mainNutrients, publishedBy, publishedFigure} from '../src/nutrition/published.ts'
 import {roundedText} from '../src/units/format-figure.ts'
 import {recipeData} from './parts/structured-recipe.ts'
 import type {Site} from './site.ts'
@@ -17,6 +17,7 @@ export function jsonLdText(site: Site, computed: Computed): string {
  */
 export function csvText({cookbook: {settings}, words}: Site, computed: Computed): string {
   const {csvColumns} = words.cooking
+  const publishing = publishedBy(settings, computed.recipe)
   const heads = [
     csvColumns.ingredient,
     csvColumns.grams,
@@ -28,7 +29,7 @@ export function csvText({cookbook: {settings}, words}: Site, computed: Computed)
     name,
     grams === undefined ? '' : roundedText(grams, 1),
     ...mainNutrients.map((nutrient) =>
-      figures ? roundedText(publishedFigure(figures, nutrient, settings).value, 2) : '',
+      figures ? roundedText(publishedFigure(figures, nutrient, publishing).value, 2) : '',
     ),
   ]
   const {batch, batchGrams, perServing, portionGrams} = computed

@@ -1,6 +1,7 @@
 import type {Settings} from '../cookbook/cookbook.ts'
 import type {Recipe} from '../cookbook/recipe.ts'
 import {type EnergyNutrient, energyNutrient} from '../nutrition/energy-nutrient.ts'
+import {askedEnergyMethod} from '../nutrition/published.ts'
 
 type Energies = readonly [EnergyNutrient, ...EnergyNutrient[]]
 
@@ -15,6 +16,6 @@ export function energyNutrients(
   recipe: Recipe,
   settings: Pick<Settings, 'energyMethod'>,
 ): Energies {
-  const method = recipe.energyMethod?.value ?? settings.energyMethod
+  const method = askedEnergyMethod(settings, recipe)
   return method ? [energyNutrient[method]] : anyMethod
 }

@@ -3,7 +3,7 @@ import type {Stated, StatedFigure} from '../cookbook/recipe.ts'
 import {type Basis, type Figure, type Figures, isComplete} from '../food/figures.ts'
 import type {Nutrient} from '../food/nutrients.ts'
 import type {Computed} from '../nutrition/computed.ts'
-import {internalNutrient} from '../nutrition/published.ts'
+import {internalNutrient, publishedBy} from '../nutrition/published.ts'
 import {coverageFactor, expandedUncertainty} from '../units/uncertain.ts'
 import {energyNutrients} from './energy-method.ts'
 import {isAtMost} from './is-at-most.ts'
@@ -40,12 +40,13 @@ export interface Margins {
 export function judge(stated: Stated, computed: Computed, settings: Settings): readonly Judged[] {
   const basis = onBasis(stated.basis, computed)
   if (basis === undefined) return []
+  const publishing = publishedBy(settings, computed.recipe)
   const context = {grams: basis.grams, settings}
   return stated.figures.map((figure) => {
     const candidates =
       figure.nutrient === 'energy'
         ? energyNutrients(computed.recipe, settings)
-        : ([internalNutrient(figure.nutrient, settings)] as const)
+        : ([internalNutrient(figure.nutrient, publishing)] as const)
     const one = (against: Nutrient) => judgeOne(figure, against, basis.figures, context)
     const [first, ...others] = candidates
     // A method that cannot be worked out for lack of a figure excuses nothing.

@@ -2,7 +2,7 @@ import type {Settings} from '../cookbook/cookbook.ts'
 import {type Basis, type Figures, isComplete} from '../food/figures.ts'
 import {nutrientName} from '../food/nutrients.ts'
 import type {Computed, ComputedLine} from '../nutrition/computed.ts'
-import {publishedFigure} from '../nutrition/published.ts'
+import {type Publishing, publishedBy, publishedFigure} from '../nutrition/published.ts'
 import {nearest} from '../units/nearest.ts'
 import {type Parsed, parsed, refused} from '../units/parsed.ts'
 import type {FitLine, FitProblem, FitRow} from './fit-problem.ts'
@@ -50,12 +50,13 @@ export function recipeProblem(
   }
   const lines = computed.lines.filter((line) => isChosen(line, wishes))
   if (lines.length === 0) return refused('a line whose amount is a plain weight such as `150 g`')
+  const publishing = publishedBy(settings, computed.recipe)
   for (const target of wishes.targets) {
-    const reason = unknownFigure(target, computed, settings)
+    const reason = unknownFigure(target, computed, publishing)
     if (reason !== undefined) return refused(reason)
   }
   const fitLines = lines.map((line) => fitLine(line, wishes))
-  const rows = wishes.targets.map((target) => targetRow(target, lines, {computed, settings}))
+  const rows = wishes.targets.map((target) => targetRow(target, lines, {computed, publishing}))
   const kept = wishes.keepRatio.flatMap((pair) => keptRows(pair, lines, computed, wishes.step))
   return parsed({problem: {lines: fitLines, rows, kept}, lines})
 }
@@ -103,16 +104,16 @@ function fitLine(line: ComputedLine, {between, step}: FitWishes): FitLine {
 
 interface Context {
   readonly computed: Computed
-  readonly settings: Settings
+  readonly publishing: Publishing
 }
 
 function targetRow(target: Target, lines: readonly ComputedLine[], context: Context): FitRow {
-  const {computed, settings} = context
+  const {computed, publishing} = context
   const share = computed.servedRatio.value / (computed.recipe.serves?.value ?? 1)
   const sum = (figures: Figures<Basis>) =>
     target.terms.reduce(
       (total, {nutrient, weight}) =>
-        total + weight * publishedFigure(figures, nutrient, settings).value,
+        total + weight * publishedFigure(figures, nutrient, publishing).value,
       0,
     )
   const brought = lines.map((line) => sum(line.adds) * share)
@@ -152,10 +153,10 @@ function keptRows(
 function unknownFigure(
   {terms, sense, text}: Target,
   computed: Computed,
-  settings: Settings,
+  publishing: Publishing,
 ): string | undefined {
   for (const {nutrient, weight} of terms) {
-    const figure = publishedFigure(computed.batch, nutrient, settings)
+    const figure = publishedFigure(computed.batch, nutrient, publishing)
     const isAtMost = (sense === '<=') === weight > 0
     if (isAtMost && !isComplete(figure)) {
       const foods = [...figure.missing].join(', ')

@@ -6,7 +6,7 @@ import {type Figure, isComplete} from '../food/figures.ts'
 import {nutrientText, nutrientWithUncertainty} from '../food/nutrient-text.ts'
 import {nutrientName, type PublishedNutrient} from '../food/nutrients.ts'
 import type {Computed} from '../nutrition/computed.ts'
-import {mainNutrients, publishedFigure} from '../nutrition/published.ts'
+import {mainNutrients, publishedBy, publishedFigure} from '../nutrition/published.ts'
 import {formatFigure} from '../units/format-figure.ts'
 
 /** The computed figures as Markdown: what they are per, and a list with the ± of each. */
@@ -18,8 +18,9 @@ export function figureList(
   const found = basis && onBasis(basis, computed)
   if (!found) return []
   const weight = basis === '100 g' ? '' : ` (${formatFigure(found.grams, 'g')})`
+  const publishing = publishedBy(settings, computed.recipe)
   const items = nutrientsOf(computed).map((nutrient) => {
-    const figure = publishedFigure(found.figures, nutrient, settings)
+    const figure = publishedFigure(found.figures, nutrient, publishing)
     return `${nutrientName[nutrient]}: ${figureWords(nutrient, figure)}`
   })
   return [paragraph(`Per ${basis}${weight}`), list(items)]

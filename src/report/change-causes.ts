@@ -3,7 +3,7 @@ import type {Settings} from '../cookbook/cookbook.ts'
 import type {Recipe, StatedBasis} from '../cookbook/recipe.ts'
 import type {PublishedNutrient} from '../food/nutrients.ts'
 import type {Computed, ComputedLine} from '../nutrition/computed.ts'
-import {publishedFigure} from '../nutrition/published.ts'
+import {publishedBy, publishedFigure} from '../nutrition/published.ts'
 import {roundedText} from '../units/format-figure.ts'
 import type {Cause} from './change-report.ts'
 import {withoutNoise} from './figure-report.ts'
@@ -59,9 +59,10 @@ function countedLines({computed}: RecipeState): ReadonlyMap<string, ComputedLine
 function added(
   line: ComputedLine | undefined,
   nutrient: PublishedNutrient,
-  {settings}: RecipeState,
+  {computed, settings}: RecipeState,
 ): number {
-  return line ? publishedFigure(line.adds, nutrient, settings).value : 0
+  const publishing = publishedBy(settings, computed.recipe)
+  return line ? publishedFigure(line.adds, nutrient, publishing).value : 0
 }
 
 function sumOf(state: RecipeState, nutrient: PublishedNutrient): number {
@@ -76,7 +77,8 @@ function shareOf(state: RecipeState, nutrient: PublishedNutrient, per: StatedBas
   const {computed, settings} = state
   const figures = onBasis(per, computed)?.figures ?? computed.batch
   const sum = sumOf(state, nutrient)
-  return sum === 0 ? 0 : publishedFigure(figures, nutrient, settings).value / sum
+  const publishing = publishedBy(settings, computed.recipe)
+  return sum === 0 ? 0 : publishedFigure(figures, nutrient, publishing).value / sum
 }
 
 /** Share of a change below which a cause is the noise of adding doubles. */

@@ -3,7 +3,7 @@ import {onBasis} from '../check/stated-basis.ts'
 import type {Recipe, StatedBasis} from '../cookbook/recipe.ts'
 import {nutrientUnit, type PublishedNutrient, publishedNutrients} from '../food/nutrients.ts'
 import type {Computed} from '../nutrition/computed.ts'
-import {mainNutrients, publishedFigure} from '../nutrition/published.ts'
+import {mainNutrients, publishedBy, publishedFigure} from '../nutrition/published.ts'
 import {causesOf, type RecipeState} from './change-causes.ts'
 import type {ChangeReport, FigureChange, NamedRecipe, RecipeChange} from './change-report.ts'
 import {withoutNoise} from './figure-report.ts'
@@ -81,7 +81,11 @@ function figureChange(
   per: StatedBasis,
 ): FigureChange | undefined {
   const value = ({computed, settings}: RecipeState) =>
-    publishedFigure(onBasis(per, computed)?.figures ?? computed.batch, nutrient, settings).value
+    publishedFigure(
+      onBasis(per, computed)?.figures ?? computed.batch,
+      nutrient,
+      publishedBy(settings, computed.recipe),
+    ).value
   const [from, to] = [withoutNoise(value(before)), withoutNoise(value(after))]
   const unit = nutrientUnit[nutrient]
   return Math.abs(to - from) < leastShown[unit]

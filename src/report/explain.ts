@@ -1,14 +1,13 @@
 import type {Examined} from '../build.ts'
 import {onBasis, shareOfBatch} from '../check/stated-basis.ts'
 import {judge} from '../check/verdict.ts'
-import type {Settings} from '../cookbook/cookbook.ts'
 import type {StatedBasis} from '../cookbook/recipe.ts'
 import type {Figure} from '../food/figures.ts'
 import {type PublishedNutrient, publishedNutrients} from '../food/nutrients.ts'
 import {doughPieces} from '../nutrition/baking/dough-pieces.ts'
 import type {Computed, ComputedLine} from '../nutrition/computed.ts'
 import {netCarbohydrate} from '../nutrition/net-carbohydrate.ts'
-import {publishedFigure} from '../nutrition/published.ts'
+import {type Publishing, publishedBy, publishedFigure} from '../nutrition/published.ts'
 import {
   coverageFactor,
   expandedUncertainty,
@@ -40,12 +39,13 @@ export function explain(
   const figures = onBasis(per, computed)?.figures ?? computed.batch
   const stated = new Set(recipe.stated?.figures.map(({nutrient}) => nutrient))
   const which = publishedNutrients.filter((one) => always.has(one) || stated.has(one))
+  const publishing = publishedBy(settings, recipe)
   const whole: Whole = {
     // What stays in the pot takes its share of every line along.
     share: shareOfBatch({basis: per}, computed) * computed.servedRatio.value,
     which,
-    settings,
-    figure: (nutrient) => publishedFigure(figures, nutrient, settings),
+    publishing,
+    figure: (nutrient) => publishedFigure(figures, nutrient, publishing),
   }
   const report = recipeReport(computed, settings, filePath)
   const energy = energyReport(computed, settings)
@@ -55,7 +55,7 @@ export function explain(
     ...report,
     title: recipe.title.value,
     per,
-    figures: figuresReport(figures, settings, which),
+    figures: figuresReport(figures, publishing, which),
     lines: computed.lines.map((line) => lineReport(line, whole)),
     budget: Object.fromEntries(which.map((nutrient) => [nutrient, budget(whole.figure(nutrient))])),
     comparison: recipe.stated
@@ -77,7 +77,7 @@ interface Whole {
   /** Of what the lines add, 0 to 1. */
   readonly share: number
   readonly which: readonly PublishedNutrient[]
-  readonly settings: Settings
+  readonly publishing: Publishing
   readonly figure: (nutrient: PublishedNutrient) => Figure
 }
 
@@ -93,7 +93,7 @@ function lineReport(computed: ComputedLine, whole: Whole): LineReport {
   const adds: Partial<Record<PublishedNutrient, FigureReport>> = {}
   const shares: Partial<Record<PublishedNutrient, number>> = {}
   for (const nutrient of role === 'counted' ? whole.which : []) {
-    const inBatch = publishedFigure(computed.adds, nutrient, whole.settings)
+    const inBatch = publishedFigure(computed.adds, nutrient, whole.publishing)
     const {missing} = inBatch
     const added = {...scaled(inBatch, whole.share), missing}
     adds[nutrient] = figureReport(nutrient, added)

@@ -1,7 +1,6 @@
-import type {Settings} from '../cookbook/cookbook.ts'
 import {type Basis, type Figure, type Figures, isComplete} from '../food/figures.ts'
 import {nutrientUnit, type PublishedNutrient, publishedNutrients} from '../food/nutrients.ts'
-import {publishedFigure} from '../nutrition/published.ts'
+import {type Publishing, publishedFigure} from '../nutrition/published.ts'
 import {expandedUncertainty} from '../units/uncertain.ts'
 import type {FigureReport, FiguresReport} from './report.ts'
 
@@ -25,12 +24,12 @@ export function figureReport(nutrient: PublishedNutrient, figure: Figure): Figur
 /** Published nutrients on one basis: all of them, or those named. */
 export function figuresReport(
   figures: Figures<Basis>,
-  settings: Settings,
+  publishing: Publishing,
   which: readonly PublishedNutrient[] = publishedNutrients,
 ): FiguresReport {
   const report: Partial<Record<PublishedNutrient, FigureReport>> = {}
   for (const nutrient of which) {
-    report[nutrient] = figureReport(nutrient, publishedFigure(figures, nutrient, settings))
+    report[nutrient] = figureReport(nutrient, publishedFigure(figures, nutrient, publishing))
   }
   return report
 }

@@ -3,6 +3,7 @@ import type {Settings} from '../cookbook/cookbook.ts'
 import type {Recipe} from '../cookbook/recipe.ts'
 import {nutrientUnit, type PublishedNutrient} from '../food/nutrients.ts'
 import type {Computed} from '../nutrition/computed.ts'
+import {publishedBy} from '../nutrition/published.ts'
 import {figuresReport, withoutNoise} from './figure-report.ts'
 import type {FilePath} from './file-path.ts'
 import type {RecipeReport, StatedReport} from './report.ts'
@@ -14,14 +15,15 @@ export function recipeReport(
   filePath: FilePath,
 ): RecipeReport {
   const {recipe, batchGrams, portionGrams, perServing, per100g} = computed
+  const publishing = publishedBy(settings, recipe)
   return {
     slug: recipe.slug,
     file: filePath(recipe.path),
     ...(recipe.serves && {serves: recipe.serves.value}),
     ...(batchGrams && {batchGrams: withoutNoise(batchGrams.value)}),
     ...(portionGrams && {portionGrams: withoutNoise(portionGrams.value)}),
-    ...(perServing && {perServing: figuresReport(perServing, settings)}),
-    ...(per100g && {per100g: figuresReport(per100g, settings)}),
+    ...(perServing && {perServing: figuresReport(perServing, publishing)}),
+    ...(per100g && {per100g: figuresReport(per100g, publishing)}),
     ...statedReport(recipe),
     verdicts: verdicts(computed, settings),
   }

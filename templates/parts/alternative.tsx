@@ -1,10 +1,14 @@
-import type {Settings} from '../../src/cookbook/cookbook.ts'
 import {type Figures, isComplete} from '../../src/food/figures.ts'
 import type {Allergen} from '../../src/food/food.ts'
 import {nutrientText} from '../../src/food/nutrient-text.ts'
 import type {Computed, ComputedAlternative, ComputedLine} from '../../src/nutrition/computed.ts'
 import {containedAllergens, ingredientAllergens} from '../../src/nutrition/contained-allergens.ts'
-import {mainNutrients, publishedFigure} from '../../src/nutrition/published.ts'
+import {
+  mainNutrients,
+  type Publishing,
+  publishedBy,
+  publishedFigure,
+} from '../../src/nutrition/published.ts'
 import {recipePath, relativeHref} from '../addresses.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
@@ -45,7 +49,12 @@ function changes(site: Site, computed: Computed, choice: ComputedAlternative): s
   const {words, cookbook} = site
   const differences =
     computed.perServing && choice.perServing
-      ? figureChanges(computed.perServing, choice.perServing, cookbook.settings, words)
+      ? figureChanges(
+          computed.perServing,
+          choice.perServing,
+          publishedBy(cookbook.settings, computed.recipe),
+          words,
+        )
       : []
   const brought = broughtAllergens(computed, choice)
   return [
@@ -61,12 +70,12 @@ function changes(site: Site, computed: Computed, choice: ComputedAlternative): s
 function figureChanges(
   from: Figures<'serving'>,
   to: Figures<'serving'>,
-  settings: Settings,
+  publishing: Publishing,
   words: Words,
 ): string[] {
   return mainNutrients.flatMap((nutrient) => {
     const [before, after] = [from, to].map((figures) =>
-      publishedFigure(figures, nutrient, settings),
+      publishedFigure(figures, nutrient, publishing),
     )
     if (!before || !after || !isComplete(before) || !isComplete(after)) return []
     const difference = after.value - before.value

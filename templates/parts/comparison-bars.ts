@@ -1,12 +1,16 @@
 import type {Element} from 'hast'
 import {h, s} from 'hastscript'
 import {type Sides, sidesOf} from '../../src/check/comparison/sides.ts'
-import type {Settings} from '../../src/cookbook/cookbook.ts'
 import {isComplete} from '../../src/food/figures.ts'
 import {nutrientText} from '../../src/food/nutrient-text.ts'
 import type {PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
-import {mainNutrients, publishedFigure} from '../../src/nutrition/published.ts'
+import {
+  mainNutrients,
+  type Publishing,
+  publishedBy,
+  publishedFigure,
+} from '../../src/nutrition/published.ts'
 import {roundedText} from '../../src/units/format-figure.ts'
 import {recipePath, relativeHref} from '../addresses.ts'
 import type {Part} from '../part.ts'
@@ -20,7 +24,8 @@ export function comparisonBars(site: Site, computed: Computed, path: string): Pa
   if (comparison === undefined) return undefined
   const {sides} = sidesOf(computed, comparison, {cookbook: site.cookbook, all: site.computed})
   if (sides === undefined) return undefined
-  const {words} = site
+  const {cookbook, words} = site
+  const publishing = publishedBy(cookbook.settings, computed.recipe)
   const names = new Set<PublishedNutrient>(mainNutrients)
   for (const {nutrient} of comparison.statements) names.add(nutrient)
   const title =
@@ -42,7 +47,7 @@ export function comparisonBars(site: Site, computed: Computed, path: string): Pa
         ),
     h(
       'dl',
-      [...names].map((nutrient) => bars(nutrient, sides, site)),
+      [...names].map((nutrient) => bars(nutrient, sides, {publishing, words})),
     ),
   )
 }
@@ -57,11 +62,10 @@ function basisText({basis, other}: Sides, words: Words): string {
 function bars(
   nutrient: PublishedNutrient,
   {here, there, name}: Sides,
-  {cookbook, words}: Site,
+  {publishing, words}: {readonly publishing: Publishing; readonly words: Words},
 ): Element | undefined {
-  const settings: Settings = cookbook.settings
-  const mine = publishedFigure(here, nutrient, settings)
-  const theirs = publishedFigure(there, nutrient, settings)
+  const mine = publishedFigure(here, nutrient, publishing)
+  const theirs = publishedFigure(there, nutrient, publishing)
   if (!isComplete(mine) || !isComplete(theirs)) return undefined
   const most = Math.max(mine.value, theirs.value)
   if (most <= 0) return undefined

@@ -9,7 +9,7 @@ import type {Site} from '../site.ts'
 import {type PackedWords, packedWords} from '../words/carried-words.ts'
 import type {Words} from '../words/en.ts'
 import {allergenSentences} from './allergen-texts.ts'
-import {type FigureChoice, toldRows} from './figure-rows.ts'
+import {type FigureChoice, figureChoice, toldRows} from './figure-rows.ts'
 import {publishedFigures} from './published-figures.ts'
 
 /** What the script of a recipe page works with; made by the same build, so that it is trusted. */
@@ -68,10 +68,9 @@ export interface CookingWords extends Omit<ScriptTexts, 'choosing'> {
 export function cookingData(site: Site, computed: Computed): CookingData {
   const {cookbook, words} = site
   const {recipe} = computed
-  const {rules, carbohydrate, energyMethod} = cookbook.settings
   const {figures} = publishedFigures(computed, cookbook.settings)
   const headed = figures.map(({nutrient}) => nutrient)
-  const choice = {rules, carbohydrate, ...(energyMethod && {energyMethod})}
+  const choice = figureChoice(cookbook.settings, computed)
   const rows = toldRows(computed.perServing ?? computed.batch, choice).map((row) => row.nutrient)
   const named = [...new Set([...rows, ...headed])]
   const packed = packedRecipe(computed, shownNutrients(named, choice), drawnOnly)
@@ -121,7 +120,7 @@ function shownNutrients(
   published: readonly PublishedNutrient[],
   choice: FigureChoice,
 ): readonly Nutrient[] {
-  const isEu = energyNutrient[choice.energyMethod ?? 'foods'] === 'energyEu'
+  const isEu = energyNutrient[choice.energyMethod] === 'energyEu'
   return [
     ...published.map((nutrient) => internalNutrient(nutrient, choice)),
     ...(isEu ? (['energyEuKilojoules'] as const) : []),

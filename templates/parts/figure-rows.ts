@@ -3,7 +3,8 @@ import {type Basis, type Figure, type Figures, isComplete} from '../../src/food/
 import type {LabelRules} from '../../src/food/label-rules.ts'
 import {nutrientFigure, nutrientText} from '../../src/food/nutrient-text.ts'
 import type {PublishedNutrient} from '../../src/food/nutrients.ts'
-import {publishedFigure} from '../../src/nutrition/published.ts'
+import type {Computed} from '../../src/nutrition/computed.ts'
+import {type Publishing, publishedBy, publishedFigure} from '../../src/nutrition/published.ts'
 import type {CarriedWords} from '../words/carried-words.ts'
 import {withDecimal} from '../words/decimal.ts'
 
@@ -41,7 +42,11 @@ const rows: readonly FigureRow[] = [
 ]
 
 /** What of the settings decides which figures are shown. */
-export type FigureChoice = Pick<Settings, 'rules' | 'carbohydrate' | 'energyMethod'>
+export interface FigureChoice extends Publishing, Pick<Settings, 'rules'> {}
+
+export function figureChoice(settings: Settings, {recipe}: Computed): FigureChoice {
+  return {rules: settings.rules, ...publishedBy(settings, recipe)}
+}
 
 export function figureRows({rules: law}: FigureChoice): readonly FigureRow[] {
   return rows.filter(({rules}) => rules === undefined || rules === law)

@@ -1,4 +1,3 @@
-import type {Settings} from '../../src/cookbook/cookbook.ts'
 import type {Basis, Figure, Figures} from '../../src/food/figures.ts'
 import type {PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
@@ -9,7 +8,15 @@ import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import {carriedWords} from '../words/carried-words.ts'
 import type {Words} from '../words/en.ts'
-import {figureCellText, figureRows, isRowShown, missingTexts, toldRows} from './figure-rows.ts'
+import {
+  type FigureChoice,
+  figureCellText,
+  figureChoice,
+  figureRows,
+  isRowShown,
+  missingTexts,
+  toldRows,
+} from './figure-rows.ts'
 import {computedOn} from './published-figures.ts'
 
 /** Every computed figure with its ±: per serving, per 100 g, whole batch. */
@@ -18,8 +25,9 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
     const figures = computedOn(basis, computed)
     return figures ? [{basis, figures}] : []
   })
+  const choice = figureChoice(settings, computed)
   const main = computed.perServing ?? computed.batch
-  const shown = figureRows(settings).filter((row) => isRowShown(row, main, settings))
+  const shown = figureRows(choice).filter((row) => isRowShown(row, main, choice))
   return (
     <table class="figures">
       <thead>
@@ -40,8 +48,8 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
             </th>
             {columns.map(({figures}) => (
               <td>
-                {figureCell(nutrient, publishedFigure(figures, nutrient, settings), words)}
-                {nutrient === 'energy' ? kilojoulesGiven(figures, settings) : undefined}
+                {figureCell(nutrient, publishedFigure(figures, nutrient, choice), words)}
+                {nutrient === 'energy' ? kilojoulesGiven(figures, choice) : undefined}
               </td>
             ))}
           </tr>
@@ -68,7 +76,7 @@ export function figureCell(nutrient: PublishedNutrient, figure: Figure, words: W
   )
 }
 
-function kilojoulesGiven(figures: Figures<Basis>, {energyMethod = 'foods'}: Settings): Part {
+function kilojoulesGiven(figures: Figures<Basis>, {energyMethod}: FigureChoice): Part {
   const {value} = kilojoules(figures, energyNutrient[energyMethod])
   return <small> {formatFigure(value, 'kJ')}</small>
 }
@@ -76,8 +84,9 @@ function kilojoulesGiven(figures: Figures<Basis>, {energyMethod = 'foods'}: Sett
 /** Names the foods that leave a figure incomplete, nutrient by nutrient; undefined when none does. */
 export function missingFigures({cookbook: {settings}, words}: Site, computed: Computed): Part {
   const {batch, perServing} = computed
-  const told = toldRows(perServing ?? batch, settings).map(({nutrient}) => nutrient)
-  const texts = missingTexts(batch, told, settings, carriedWords(words))
+  const choice = figureChoice(settings, computed)
+  const told = toldRows(perServing ?? batch, choice).map(({nutrient}) => nutrient)
+  const texts = missingTexts(batch, told, choice, carriedWords(words))
   if (texts.length === 0) return undefined
   return (
     <ul class="missing">

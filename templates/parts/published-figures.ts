@@ -4,7 +4,7 @@ import type {Basis, Figure, Figures} from '../../src/food/figures.ts'
 import {isComplete} from '../../src/food/figures.ts'
 import {type NutrientUnit, nutrientUnit, type PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
-import {mainNutrients, publishedFigure} from '../../src/nutrition/published.ts'
+import {mainNutrients, publishedBy, publishedFigure} from '../../src/nutrition/published.ts'
 import {roundedText, usualDecimals} from '../../src/units/format-figure.ts'
 import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
@@ -63,8 +63,9 @@ export function publishedOn(
   if (figures === undefined) return []
   const {stated} = computed.recipe
   const judged = stated?.basis === basis ? judge(stated, computed, settings) : []
+  const publishing = publishedBy(settings, computed.recipe)
   return names.map((nutrient) => {
-    const figure = publishedFigure(figures, nutrient, settings)
+    const figure = publishedFigure(figures, nutrient, publishing)
     const match = judged.find(({stated}) => stated.nutrient === nutrient)
     return match === undefined
       ? {nutrient, value: figure.value, computed: figure}

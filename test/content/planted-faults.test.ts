@@ -11,7 +11,7 @@ import type {Stated} from '../../src/cookbook/recipe.ts'
 import type {ReadCookbook} from '../../src/cookbook/sources.ts'
 import {isComplete} from '../../src/food/figures.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
-import {internalNutrient} from '../../src/nutrition/published.ts'
+import {internalNutrient, publishedBy} from '../../src/nutrition/published.ts'
 import {expandedUncertainty} from '../../src/units/uncertain.ts'
 import {seededRandom} from '../seeded-random.ts'
 import {type Fault, type FaultKind, faultKinds, plant} from './planted-faults.ts'
@@ -113,7 +113,7 @@ function movesFigure(
   const {settings} = sound.cookbook
   const [was, is] = [onBasis(basis, before), onBasis(basis, after)]
   if (was === undefined || is === undefined) return was !== is
-  const against = internalNutrient(nutrient, settings)
+  const against = internalNutrient(nutrient, publishedBy(settings, after.recipe))
   const [old, now] = [was.figures[against], is.figures[against]]
   // A figure that lacks a food is a lower bound: it has moved only where it lies above.
   if (!isComplete(now) && now.value < old.value) return false

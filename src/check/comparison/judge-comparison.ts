@@ -1,8 +1,7 @@
-import type {Settings} from '../../cookbook/cookbook.ts'
 import type {Comparison} from '../../cookbook/recipe.ts'
 import {figureQuotient} from '../../food/figure-quotient.ts'
 import {type Figure, isComplete} from '../../food/figures.ts'
-import {publishedFigure} from '../../nutrition/published.ts'
+import {type Publishing, publishedFigure} from '../../nutrition/published.ts'
 import {roundedText} from '../../units/format-figure.ts'
 import {expandedUncertainty} from '../../units/uncertain.ts'
 import {isAtMost} from '../is-at-most.ts'
@@ -26,15 +25,16 @@ export interface JudgedStatement {
 /**
  * Judges words of comparison: they hold when they do at the unfavourable end of the uncertainty.
  * What both sides share, such as the figures of one food, is uncertain in both alike and cancels.
+ * @param publishing of the dish that compares itself: both sides' energy is by its method
  */
 export function judgeStatement(
   statement: Statement,
   sides: Sides,
-  settings: Settings,
+  publishing: Publishing,
 ): JudgedStatement {
   const {nutrient, text} = statement
-  const here = publishedFigure(sides.here, nutrient, settings)
-  const there = publishedFigure(sides.there, nutrient, settings)
+  const here = publishedFigure(sides.here, nutrient, publishing)
+  const there = publishedFigure(sides.there, nutrient, publishing)
   const compared = parseComparison(text.value, nutrient)
   const base = {statement, here, there}
   if (!compared) return {...base, outcome: 'unread'}

@@ -1,5 +1,6 @@
 import {nutrientWithUncertainty} from '../../food/nutrient-text.ts'
 import {nutrientName} from '../../food/nutrients.ts'
+import {publishedBy} from '../../nutrition/published.ts'
 import {
   changeText,
   holdingWords,
@@ -22,8 +23,9 @@ export const comparisonHolds: Rule = {
     const {sides, problem} = sidesOf(computed, recipe.comparison, {cookbook, all})
     if (problem) yield problem
     if (!sides) return
+    const publishing = publishedBy(cookbook.settings, recipe)
     for (const statement of recipe.comparison.statements) {
-      const judged = judgeStatement(statement, sides, cookbook.settings)
+      const judged = judgeStatement(statement, sides, publishing)
       if (judged.outcome !== 'holds') yield finding(judged, sides)
     }
   },

@@ -2,7 +2,7 @@ import type {Settings} from '../../cookbook/cookbook.ts'
 import {isComplete} from '../../food/figures.ts'
 import {nutrientName, nutrientUnit} from '../../food/nutrients.ts'
 import type {Computed} from '../../nutrition/computed.ts'
-import {mainNutrients, publishedFigure} from '../../nutrition/published.ts'
+import {mainNutrients, publishedBy, publishedFigure} from '../../nutrition/published.ts'
 import {formatFigure} from '../../units/format-figure.ts'
 import type {Rule} from '../rule.ts'
 
@@ -30,8 +30,9 @@ export function statedBlock(computed: Computed, settings: Settings): string | un
   const per100g = computed.perServing ? undefined : computed.per100g
   const figures = computed.perServing ?? per100g
   if (figures === undefined) return undefined
+  const publishing = publishedBy(settings, computed.recipe)
   const stated = mainNutrients.flatMap((nutrient) => {
-    const figure = publishedFigure(figures, nutrient, settings)
+    const figure = publishedFigure(figures, nutrient, publishing)
     return isComplete(figure)
       ? [`${nutrientName[nutrient]}: ${formatFigure(figure.value, nutrientUnit[nutrient])}`]
       : []

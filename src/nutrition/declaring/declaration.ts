@@ -9,6 +9,7 @@ import type {Declared} from '../../food/rounding/scheme.ts'
 import {usDeclarations} from '../../food/rounding/us.ts'
 import type {Computed} from '../computed.ts'
 import {energyNutrient, kilojoules} from '../energy-nutrient.ts'
+import {askedEnergyMethod} from '../published.ts'
 import {
   type DeclaredNutrient,
   declaredRows,
@@ -52,7 +53,7 @@ type Choice = Pick<Settings, 'energyMethod'>
 /** Declares the figures of a dish by a law, each basis rounded for itself. */
 export function declaration(computed: Computed, rules: LabelRules, choice: Choice): Declaration {
   const {recipe} = computed
-  const energyMethod = recipe.energyMethod?.value ?? choice.energyMethod ?? lawfulMethod[rules]
+  const energyMethod = askedEnergyMethod(choice, recipe) ?? lawfulMethod[rules]
   const energy = energyNutrient[energyMethod]
   const row = (plan: RowPlan, figure: FigureOf) => declaredRow(plan, {computed, rules, figure})
   const kilocalories = row({nutrient: 'energy', depth: 0}, (figures) => figures[energy])

@@ -92,7 +92,6 @@ function cellNodes(
 ): (Node | string)[] {
   const figure = publishedFigure(figures, nutrient, choice)
   const {before, text, behind} = figureCellText(nutrient, figure, unpackedWords(words.carried))
-  const {energyMethod = 'foods'} = choice
   return [
     ...(before === undefined ? [] : [element('small', '', `${before} `)]),
     text,
@@ -102,7 +101,7 @@ function cellNodes(
           element(
             'small',
             '',
-            ` ${formatFigure(kilojoules(figures, energyNutrient[energyMethod]).value, 'kJ')}`,
+            ` ${formatFigure(kilojoules(figures, energyNutrient[choice.energyMethod]).value, 'kJ')}`,
           ),
         ]
       : []),
