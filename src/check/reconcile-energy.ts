@@ -48,7 +48,8 @@ export function reconcile(
     ...known({fibre: beside('fibre'), polyols: beside('polyols'), alcohol: beside('alcohol')}),
   }
   const grams = wholeGrams(computed).value * share
-  const {below, above} = allowance({nutrient: 'energy', value: energy.value, grams}, settings)
+  const {value} = energy
+  const {below, above} = allowance({nutrient: 'energy', value, stated: value, grams}, settings)
   return {
     ...energyGap(spanOf(energy), macros, {slack: Math.min(below, above), grams}),
     stated: energy,

@@ -103,7 +103,10 @@ interface Context {
 function margins(stated: Compared, computed: Figure, {grams, settings}: Context): Margins {
   const difference = stated.value - computed.value
   const {nutrient, increment} = stated
-  const {below, above} = allowance({nutrient, value: computed.value, grams}, settings)
+  const {below, above} = allowance(
+    {nutrient, value: computed.value, stated: stated.value, grams},
+    settings,
+  )
   return {
     difference,
     agreement: Math.max(combinedUncertainty(increment, computed), increment / 2),

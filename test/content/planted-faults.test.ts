@@ -117,7 +117,10 @@ function movesFigure(
   const [old, now] = [was.figures[against], is.figures[against]]
   // A figure that lacks a food is a lower bound: it has moved only where it lies above.
   if (!isComplete(now) && now.value < old.value) return false
-  const allowed = allowance({nutrient, value: now.value, grams: is.grams}, settings)
+  const allowed = allowance(
+    {nutrient, value: now.value, stated: old.value, grams: is.grams},
+    settings,
+  )
   const tolerance = Math.max(allowed.above, allowed.below)
   // What was computed before was stated to the nearest step: half of it is not the fault's doing.
   const uncertainty = expandedUncertainty(now) + increment / 2

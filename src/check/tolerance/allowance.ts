@@ -9,8 +9,10 @@ export interface Allowance {
 /** A computed figure as a policy looks at it. */
 export interface Compared {
   readonly nutrient: PublishedNutrient
-  /** In the nutrient's unit, on the basis of the stated figure. */
+  /** Computed, in the nutrient's unit, on the basis of the stated figure. */
   readonly value: number
+  /** As the page has it; policies that speak of a share of what is declared need it. */
+  readonly stated: number
   /** Grams the value belongs to; policies that speak per 100 g need it. */
   readonly grams: number
 }

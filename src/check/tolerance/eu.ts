@@ -29,41 +29,65 @@ const saturatedBand: Band = {
 const saltBand: Band = {...saturatedBand, belowGrams: 1.25, belowAllowedGrams: 0.375}
 const sodiumMilligramsPerSaltGram = 400
 const bandRatio = 0.2
-const mineralRatio = 0.35
 
-/** The guidance's bands, carried from 100 g to the weight the stated figure belongs to. */
-export function euAllowance({nutrient, value, grams}: Compared): Allowance {
-  const portions = grams / 100
-  const width = per100gAllowance(nutrient, value / portions) * portions
-  return both(width)
+/**
+ * Table 1 of the same guidance, shares of what is declared: a food may hold this much more of it,
+ * or less. Vitamins seen in secondary texts, minerals from memory.
+ */
+interface Shares {
+  readonly moreRatio: number
+  readonly lessRatio: number
 }
 
-function per100gAllowance(nutrient: PublishedNutrient, value: number): number {
+const vitaminShares: Shares = {moreRatio: 0.5, lessRatio: 0.35}
+const mineralShares: Shares = {moreRatio: 0.45, lessRatio: 0.35}
+
+/**
+ * The guidance's bands and shares around the stated figure, carried from 100 g to the weight it
+ * belongs to. Stated below computed is a food that holds more than declared, and the other way.
+ */
+export function euAllowance({nutrient, stated, grams}: Compared): Allowance {
+  const portions = grams / 100
+  const {below, above} = per100gAllowance(nutrient, stated / portions)
+  return {below: below * portions, above: above * portions}
+}
+
+function per100gAllowance(nutrient: PublishedNutrient, stated: number): Allowance {
   switch (nutrient) {
     case 'fat':
-      return banded(fatBand, value)
+      return banded(fatBand, stated)
     case 'saturated':
     case 'trans':
-      return banded(saturatedBand, value)
+      return banded(saturatedBand, stated)
     case 'salt':
-      return banded(saltBand, value)
-    case 'sodium':
-      return banded(saltBand, value / sodiumMilligramsPerSaltGram) * sodiumMilligramsPerSaltGram
-    case 'cholesterol':
+      return banded(saltBand, stated)
+    case 'sodium': {
+      const {below, above} = banded(saltBand, stated / sodiumMilligramsPerSaltGram)
+      return {
+        below: below * sodiumMilligramsPerSaltGram,
+        above: above * sodiumMilligramsPerSaltGram,
+      }
+    }
+    case 'vitaminD':
+      return shared(vitaminShares, stated)
     case 'potassium':
     case 'calcium':
     case 'iron':
-    case 'vitaminD':
-      return mineralRatio * value
-    // The guidance has no row for energy: it is held to the share that its parts are held to.
+      return shared(mineralShares, stated)
+    // The guidance has no row for these: they are held to the share of most others.
     case 'energy':
-      return bandRatio * value
+    case 'cholesterol':
+      return both(bandRatio * stated)
     default:
-      return banded(macroBand, value)
+      return banded(macroBand, stated)
   }
 }
 
-function banded(band: Band, value: number): number {
-  if (value < band.belowGrams) return band.belowAllowedGrams
-  return value > band.aboveGrams ? band.aboveAllowedGrams : bandRatio * value
+function banded(band: Band, stated: number): Allowance {
+  if (stated < band.belowGrams) return both(band.belowAllowedGrams)
+  return both(stated > band.aboveGrams ? band.aboveAllowedGrams : bandRatio * stated)
+}
+
+function shared({moreRatio, lessRatio}: Shares, stated: number): Allowance {
+  return {below: moreRatio * stated, above: lessRatio * stated}
 }
