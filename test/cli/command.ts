@@ -1,10 +1,11 @@
 import {execFileSync, spawnSync} from 'node:child_process'
-import {copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync} from 'node:fs'
+import {mkdtempSync, readdirSync, readFileSync, rmSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import path from 'node:path'
 import process from 'node:process'
 import {fileURLToPath} from 'node:url'
 import {afterAll, beforeAll} from 'vitest'
+import {bundleCommand} from './bundle-command.ts'
 
 const project = fileURLToPath(new URL('../..', import.meta.url))
 
@@ -37,24 +38,17 @@ export interface BundledCommand {
  */
 export function bundledCommand(): BundledCommand {
   let folder = ''
+  let entry = ''
   beforeAll(() => {
     folder = mkdtempSync(path.join(tmpdir(), 'scalepan-package-'))
-    for (const [script, part] of [
-      ['compile:command', 'dist/bin'],
-      ['compile:assets', 'dist/assets'],
-    ] as const) {
-      const outFolder = `--outdir=${path.join(folder, part)}`
-      execFileSync('npm', ['run', '--silent', script, '--', outFolder], {cwd: project})
-    }
-    copyFileSync(path.join(project, 'package.json'), path.join(folder, 'package.json'))
+    entry = bundleCommand(project, folder)
     execFileSync('chmod', ['-R', 'a+rX', folder])
   })
   afterAll(() => rmSync(folder, {recursive: true, force: true}))
-  const entry = () => path.join(folder, 'dist/bin/scalepan.js')
   return {
-    entry,
+    entry: () => entry,
     run(args, {cwd, env = {}, asNobody = false}) {
-      const {status, stdout, stderr} = spawnSync(process.execPath, [entry(), ...args], {
+      const {status, stdout, stderr} = spawnSync(process.execPath, [entry, ...args], {
         cwd,
         env: {PATH: process.env.PATH, ...env},
         encoding: 'utf8',

@@ -1,0 +1,32 @@
+/** I/O: what a measurement depends on beside the programs. */
+
+import {readFileSync} from 'node:fs'
+import {cpus, totalmem, type} from 'node:os'
+import path from 'node:path'
+import process from 'node:process'
+
+const packages = [
+  'unified',
+  'remark-parse',
+  'remark-frontmatter',
+  'mdast-util-to-hast',
+  'rehype-stringify',
+  'yaml',
+] as const
+
+/** Versions and machine, in a few lines. */
+export function surroundings(project: string): string {
+  const [processor] = cpus()
+  const gigabytes = Math.round(totalmem() / 1024 ** 3)
+  const versions = packages.map((name) => `${name} ${versionIn(project, `node_modules/${name}`)}`)
+  return [
+    `scalepan ${versionIn(project, '.')}, Node ${process.version}, ${type()}`,
+    `${cpus().length} × ${processor?.model.trim()}, ${gigabytes} GiB`,
+    versions.join(', '),
+  ].join('\n')
+}
+
+function versionIn(project: string, folder: string): string {
+  const {version} = JSON.parse(readFileSync(path.join(project, folder, 'package.json'), 'utf8'))
+  return String(version)
+}
