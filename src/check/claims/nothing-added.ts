@@ -18,7 +18,7 @@ type Addition = 'none' | 'added' | 'unknown'
  * Whether a food brings sugar that was added: the ingredients decide, not the figure, because fruit
  * and milk have sugars of their own. Juice counts as added, a packet without that line as unknown.
  */
-function addedSugar(food: Food): Addition {
+export function addedSugar(food: Food): Addition {
   const {traits, from, per100g, state, name} = food
   const {addedSugars, sugars} = per100g
   if (traits.has('sugar') || traits.has('juice') || from.includes('honey')) return 'added'
@@ -36,7 +36,7 @@ function addedSugar(food: Food): Addition {
 const freeOfSodiumMilligrams = 5
 
 /** Salt itself, or a packet, tin or cured food whose salt was put in. */
-function addedSalt({traits, state, per100g, label}: Food): Addition {
+export function addedSalt({traits, state, per100g, label}: Food): Addition {
   if (traits.has('salt') || traits.has('cured') || traits.has('stock')) return 'added'
   const {sodium} = per100g
   if (isComplete(sodium) && sodium.value <= freeOfSodiumMilligrams) return 'none'

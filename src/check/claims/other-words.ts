@@ -37,6 +37,10 @@ const otherWords: readonly OtherWords[] = [
     why: 'Regulation (EC) 1924/2006, Annex, forbids claims of the form "X % fat-free".',
   },
   {
+    words: /\bomega\b|unsaturate/,
+    why: 'Foods here have no figures for single fatty acids (omega-3, mono- and polyunsaturated), in which EU law sets the conditions (Regulation (EC) 1924/2006, Annex) and US law the comparison.',
+  },
+  {
     words: /low (?:in )?(?:carb|net carb)|keto|carbohydrate/,
     why: 'Neither law defines a claim about carbohydrate.',
   },

@@ -1,3 +1,4 @@
+import {type Figure, isComplete} from '../../food/figures.ts'
 import {nutrientText} from '../../food/nutrient-text.ts'
 import {type Nutrient, nutrientName} from '../../food/nutrients.ts'
 import {expandedUncertainty} from '../../units/uncertain.ts'
@@ -50,8 +51,7 @@ function usSentences(made: readonly Claim[], dish: Dish): readonly ClaimSentence
     sentences.push({text, source: '21 CFR 101.13(h)'})
   }
   if (isAbout('fibre') && perServing && !holds('low fat', dish)) {
-    const text = `Contains ${nutrientText('fat', perServing.fat.value)} of total fat per serving.`
-    sentences.push({text, source: '21 CFR 101.54(d), from memory'})
+    sentences.push({text: fatSentence(perServing.fat), source: '21 CFR 101.54(d), from memory'})
   }
   if (isAbout('sugars') && !holds('low calorie', dish)) {
     const text =
@@ -62,6 +62,13 @@ function usSentences(made: readonly Claim[], dish: Dish): readonly ClaimSentence
     sentences.push({text: 'Not a sodium-free food.', source: '21 CFR 101.61(c)(2)'})
   }
   return sentences
+}
+
+/** What lacks a figure makes the fat a lower bound, which is not told as the fat there is. */
+function fatSentence(fat: Figure): string {
+  const amount = nutrientText('fat', fat.value)
+  if (isComplete(fat)) return `Contains ${amount} of total fat per serving.`
+  return `Contains ${fat.value > 0 ? `at least ${amount}` : 'an unknown amount'} of total fat per serving: no figure for ${[...fat.missing].join(', ')}.`
 }
 
 /** Past the level at the upper end of the uncertainty; what is unknown may be more, never less. */

@@ -2,15 +2,18 @@ import type {Nutrient} from '../../food/nutrients.ts'
 import type {Claim} from './claim.ts'
 import {atMost, below, type Condition, notFor} from './condition.ts'
 import type {Dish} from './dish.ts'
+import {type Freedom, notKnownFor} from './known-for.ts'
 import {type Measure, per50g, per100g, perServing, shareOfEnergy} from './measure.ts'
 import {noSaltAdded, noSugarAdded} from './nothing-added.ts'
 
 /** A serving as small as this is held to 50 g as well: 21 CFR 101.60–.62. */
 const smallServingGrams = 30
 
-/** Less than a number per serving; of a main dish or meal the same. */
-function free(measures: readonly (readonly [Measure, number])[]): Claim['ways'] {
-  return () => [measures.map(([measure, limit]) => below(measure, limit))]
+/** Less than a number per serving, of a main dish or meal the same, and no ingredient known for it. */
+function free(freedom: Freedom, measures: readonly (readonly [Measure, number])[]): Claim['ways'] {
+  return () => [
+    [...measures.map(([measure, limit]) => below(measure, limit)), notKnownFor(freedom)],
+  ]
 }
 
 interface Low {
@@ -65,7 +68,7 @@ export const usLowClaims: readonly Claim[] = [
     also: ['no fat', 'zero fat', 'without fat', 'non-fat'],
     about: 'fat',
     source: '21 CFR 101.62(b)(1)',
-    ways: free([[perServing('fat'), 0.5]]),
+    ways: free('fat', [[perServing('fat'), 0.5]]),
   },
   {
     name: 'low fat',
@@ -79,7 +82,7 @@ export const usLowClaims: readonly Claim[] = [
     also: ['no saturated fat', 'free of saturated fat'],
     about: 'saturated',
     source: '21 CFR 101.62(c)(1)',
-    ways: free([
+    ways: free('saturated fat', [
       [perServing('saturated'), 0.5],
       [perServing('trans'), 0.5],
     ]),
@@ -102,7 +105,9 @@ export const usLowClaims: readonly Claim[] = [
     also: ['no cholesterol', 'zero cholesterol'],
     about: 'cholesterol',
     source: '21 CFR 101.62(d)(1)',
-    ways: (dish) => [[below(perServing('cholesterol'), 2), saturatedLimit(dish)]],
+    ways: (dish) => [
+      [below(perServing('cholesterol'), 2), saturatedLimit(dish), notKnownFor('cholesterol')],
+    ],
   },
   {
     name: 'low cholesterol',
@@ -123,7 +128,7 @@ export const usLowClaims: readonly Claim[] = [
     also: ['salt-free', 'no sodium', 'zero sodium'],
     about: 'sodium',
     source: '21 CFR 101.61(b)(1)',
-    ways: free([[perServing('sodium'), 5]]),
+    ways: free('sodium', [[perServing('sodium'), 5]]),
   },
   {
     name: 'very low sodium',
@@ -144,7 +149,7 @@ export const usLowClaims: readonly Claim[] = [
     also: ['sugars-free', 'no sugar', 'zero sugar'],
     about: 'sugars',
     source: '21 CFR 101.60(c)(1)',
-    ways: free([[perServing('sugars'), 0.5]]),
+    ways: free('sugar', [[perServing('sugars'), 0.5]]),
   },
   {
     name: 'no added sugars',

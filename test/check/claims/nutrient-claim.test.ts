@@ -93,6 +93,9 @@ describe('the rule', () => {
     ['gluten-free', 'suits'],
     ['90 % fat-free', 'forbids'],
     ['cholesterol-free', 'lists no such claim'],
+    ['source of omega-3 fatty acids', 'fatty acids'],
+    ['high unsaturated fat', 'fatty acids'],
+    ['high in polyunsaturates', 'fatty acids'],
   ])('%s is no claim of the law', (word, note) => {
     const [problem] = found(`"${word}"`)
     expect(problem?.reason).toContain('is none that EU law gives conditions to')
@@ -145,6 +148,55 @@ describe('nothing added', () => {
     // USDA SR28, 11143 Celery, raw: 80 mg of sodium; dried flakes (44055) have 1,435 mg.
     expect(outcome('no added salt', ['celery: 100 g'], 'eu')).toBe('holds')
     expect(outcome('no added salt', ['"celery flakes, dried": 100 g'], 'eu')).toContain('sodium')
+  })
+})
+
+describe('free of something, US', () => {
+  function outcome(claim: string, ingredients: readonly string[], method = 'Stir.') {
+    const dish = {
+      ingredients: ['water: 10 g', ...ingredients],
+      front: ['serves: 1', 'yield: 100 g', `claims: [${claim}]`],
+      method,
+      settings: ['rules: us'],
+    }
+    const problem = findingsIn(dish).find(({ruleId}) => ruleId === 'nutrient-claim')
+    return problem?.reason ?? 'holds'
+  }
+
+  // 21 CFR 101.60(c)(1)(ii), .61(b)(1)(ii), .62(b)(1)(ii), (c)(1)(ii), (d)(1), from memory but for
+  // sodium: under the limit, and still no ingredient that is or is understood to contain it.
+  test.each([
+    ['sugar-free', 'sugar: 0.1 g', 'with `sugar` in it, expected no ingredient known for sugar'],
+    ['sugar-free', 'honey: 0.1 g', 'with `honey` in it'],
+    ['sugar-free', 'apple juice: 1 g', 'with `apple juice` in it'],
+    ['sugar-free', 'celery: 1 g', 'holds'],
+    ['fat-free', 'butter: 0.1 g', 'with `butter` in it, expected no ingredient known for fat'],
+    ['fat-free', 'olive oil: 0.1 g', 'with `olive oil` in it'],
+    ['fat-free', 'walnuts: 0.1 g', 'with `walnuts` in it'],
+    ['fat-free', 'skimmed milk: 5 g', 'holds'],
+    ['fat-free', 'nutmeg: 0.1 g', 'holds'],
+    ['saturated-fat-free', 'butter: 0.1 g', 'known for saturated fat'],
+    ['cholesterol-free', 'whole milk: 1 g', 'known for cholesterol'],
+    ['cholesterol-free', 'olive oil: 1 g', 'holds'],
+    ['sodium-free', 'salt: 0.005 g', 'with `salt` in it, expected no ingredient known for sodium'],
+    ['salt-free', 'soy sauce: 0.01 g', 'with `soy sauce` in it'],
+    ['sodium-free', 'celery: 1 g', 'holds'],
+  ])('%s with %s: %s', (claim, ingredient, expected) => {
+    expect(outcome(claim, [ingredient])).toContain(expected)
+  })
+
+  test('with the footnote of the law beside it, it holds; one about something else is none', () => {
+    const salted = ['salt: 0.005 g']
+    expect(outcome('sodium-free', salted, 'The salt adds a trivial amount of sodium.')).toBe(
+      'holds',
+    )
+    expect(outcome('sodium-free', salted, 'The salt adds a trivial amount of fat.')).toContain(
+      'salt',
+    )
+  })
+
+  test('what a reader may leave out is no ingredient yet', () => {
+    expect(outcome('sodium-free', ['salt: { amount: 0.01 g, optional: true }'])).toBe('holds')
   })
 })
 
@@ -237,6 +289,23 @@ describe('sentences beside claims', () => {
       'Contains 3.5 g of total fat per serving.',
     ])
     expect(sentences('us', 'high fibre', {fat: 2.5, fibre: 6})).toEqual([])
+  })
+
+  test('fat that is not all known is not told as a fact', () => {
+    expect(sentences('us', 'high fibre', {fibre: 6})).toEqual([
+      'Contains an unknown amount of total fat per serving: no figure for all of it.',
+    ])
+    const foods = [food('oats', {fibre: 10, fat: 7}), food('bran', {fibre: 40})]
+    const one = recipe('dish', [line('oats', 50), line('bran', 10)], {
+      serves: at(1),
+      claims: [at('high fibre')],
+    })
+    const book = cookbook(foods, [one], {rules: 'us'})
+    const {computed} = computeCookbook(book)
+    const dish = computed.get('dish')
+    expect(dish && claimSentences(dishOf(dish, book, computed)).map(({text}) => text)).toEqual([
+      'Contains at least 3.5 g of total fat per serving: no figure for bran.',
+    ])
   })
 
   test('EU: no added sugars, with sugars by nature', () => {
