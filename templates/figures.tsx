@@ -24,10 +24,12 @@ export function figuresPage(site: Site): Page {
         <p>{words.figuresPage.intro}</p>
         {verdictLegend(site)}
         {judged.length > 0 ? (
-          <table class="wide stated">
-            <thead>{statedHead(words)}</thead>
-            {judged.map((computed) => recipeRows(site, computed))}
-          </table>
+          <div class="stated-all">
+            <table class="wide stated">
+              <thead>{statedHead(words)}</thead>
+              {judged.map((computed) => recipeRows(site, computed))}
+            </table>
+          </div>
         ) : undefined}
         {others.length > 0 ? computedOnly(site, others) : undefined}
         {openProblems(site)}

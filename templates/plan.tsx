@@ -32,6 +32,7 @@ export function planPage(site: Site, plan: Plan): Page {
   return shell(site, {
     path,
     title: plan.title.value,
+    kind: 'plan',
     stylesheets: [shoppingStylesheetPath],
     ...(plan.summary && {description: plan.summary.value}),
     main: (
@@ -48,7 +49,10 @@ export function planPage(site: Site, plan: Plan): Page {
           <h2 id="part-list">{words.plan.list}</h2>
           <p>
             {words.shopping.intro}{' '}
-            <a href={`${relativeHref(path, shoppingPath)}${listFragment(wantedBy(plan))}`}>
+            <a
+              class="off-paper"
+              href={`${relativeHref(path, shoppingPath)}${listFragment(wantedBy(plan))}`}
+            >
               {words.plan.tick}
             </a>
           </p>

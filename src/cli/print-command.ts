@@ -7,13 +7,14 @@ import {planPage} from '../../templates/plan.tsx'
 import type {Page, Site} from '../../templates/site.ts'
 import {ruleTexts} from '../check/rule-texts.ts'
 import {diskReason, EnvironmentFailure} from '../cookbook/environment-failure.ts'
+import {documentFiles} from '../print/document-files.ts'
 import {findChromium} from '../print/find-chromium.ts'
 import {printDocument} from '../print/print-document.ts'
 import {reproducible} from '../print/reproducible.ts'
 import {countText} from '../report/count-text.ts'
 import {textMessages} from '../report/text-report.ts'
 import {readAssets} from '../site/read-assets.ts'
-import {cookbookHeads, imageFiles, siteOf} from '../site/render-site.ts'
+import {siteOf} from '../site/render-site.ts'
 import {paintFor} from './colour.ts'
 import {examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
@@ -57,7 +58,7 @@ export async function printCommand(what: Printable, options: PrintOptions): Prom
   const pdf = await printDocument(
     {
       page,
-      files: [...assets, ...imageFiles(input), cookbookHeads(site)],
+      files: documentFiles(input, site),
       settings: examined.cookbook.settings,
     },
     {executable, hasSandbox: options.sandbox},

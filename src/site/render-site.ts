@@ -69,7 +69,7 @@ export function renderSite(
     ...[...site.computed.values()].flatMap((computed) => recipeFiles(site, computed)),
     ...(address === undefined ? [] : [feed(site, address), sitemap(address, paths)]),
     cookbookHeads(site),
-    {path: iconPath, content: htmlText({type: 'root', children: [markFile()]})},
+    iconFile(),
     ...imageFiles(input),
     ...input.assets.filter(({path}) => path !== workerAssetPath),
   ]
@@ -99,6 +99,11 @@ function recipeFiles(site: Site, computed: Computed): readonly SiteFile[] {
 /** The style sheet with what stands in the margins of the printed cookbook. */
 export function cookbookHeads(site: Site): SiteFile {
   return {path: cookbookHeadsPath, content: runningHeads(site, headedParts(site))}
+}
+
+/** The sign of the house, for the head of every page. */
+export function iconFile(): SiteFile {
+  return {path: iconPath, content: htmlText({type: 'root', children: [markFile()]})}
 }
 
 /** The pictures, where pages look for them, without what cameras wrote into them. */

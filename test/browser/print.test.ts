@@ -159,8 +159,11 @@ test('the same cookbook gives the same bytes', () => {
   expect(first.equals(second)).toBe(true)
 })
 
-test('a list has what the plan needs', async () => {
+test('a list has what the plan needs, on a sheet of its own to take along', async () => {
   const pdf = await readPdf(printed('list', ['list'], 'paper: Letter, cards: A6'))
+  const [sheet = []] = pdf.pages.map(({lines}) => lines).filter(([first]) => first === 'To buy')
+  expect(sheet.join(' ')).toContain('pearl barley')
+  expect(sheet.join(' ')).not.toContain('Tick off')
   const text = pdf.pages.flatMap(({lines}) => lines).join(' ')
   expect(text).toContain('Sunday batch cooking')
   expect(text).toContain('pearl barley')
