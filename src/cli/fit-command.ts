@@ -2,8 +2,9 @@ import {mendedText} from '../check/mended-text.ts'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import type {SourceText} from '../cookbook/sources.ts'
 import {fitted} from '../fit/fit.ts'
-import {shortfall} from '../fit/fit-problem.ts'
-import {fitText, weight} from '../fit/fit-text.ts'
+import {asWritten, shortfall, sumValue} from '../fit/fit-problem.ts'
+import {fitText} from '../fit/fit-text.ts'
+import {weight} from '../fit/free-line.ts'
 import {type FitWishes, type RecipeProblem, recipeProblem} from '../fit/recipe-problem.ts'
 import {loadSolver} from '../fit/solver.ts'
 import {parseTarget, type Target} from '../fit/target.ts'
@@ -24,6 +25,9 @@ export interface FitOptions extends SharedOptions {
   readonly between: readonly string[]
   /** `water / bread flour`. */
   readonly keepRatio: readonly string[]
+  readonly keepYield?: true
+  /** Other numbers of servings. */
+  readonly for: readonly number[]
   /** Grams. */
   readonly step: number
   readonly write?: true
@@ -42,16 +46,36 @@ export async function fitCommand(
   if (computed === undefined) return tellUncomputed(file, folder, options)
   const {settings} = folder.examined.cookbook
   const recipe = taken(recipeProblem(computed, wishes, settings), 'this fit')
-  const found = fitted(recipe.problem, await loadSolver())
-  print(
-    `${computed.recipe.title.value}, ${computed.perServing ? 'a serving' : 'the whole batch'}\n`,
-  )
-  print(fitText(found, recipe.problem, wishes.targets))
-  if (found.rows.some((row) => row.shortfall > 0)) {
+  const fit = fitted(recipe.problem, await loadSolver())
+  if (fit === undefined) {
+    const kept = recipe.problem.kept.map(({text}) => text).join(', ')
+    tell(`No amounts in whole steps within the bounds keep this: ${kept}. Nothing was written.\n`)
+    return exitCodes.errorsFound
+  }
+  const {title, serves} = computed.recipe
+  print(`${title.value}, ${serves ? 'a serving' : 'the whole batch'}\n`)
+  const servings = [serves?.value ?? 1, ...wishes.servings]
+  print(fitText({fit, recipe, targets: wishes.targets, servings}))
+  if (fit.rows.some((row) => row.shortfall > 0)) {
     tell('\nNot every target can be met within the bounds: nothing was written.\n')
     return exitCodes.errorsFound
   }
-  return checked(recipe, found.grams, {folder, file, wishes, options})
+  tellYield(recipe, fit.grams, computed)
+  return checked(recipe, fit.grams, {folder, file, wishes, options})
+}
+
+/** A weighed batch is that of the old amounts, and recipes that use it by weight go by it. */
+function tellYield(
+  {problem, mixedGrams}: RecipeProblem,
+  grams: readonly number[],
+  {recipe: {batch}}: Computed,
+): void {
+  const [before, after] = [asWritten(problem), grams].map((each) => sumValue(mixedGrams, each))
+  if (batch === undefined || before === undefined || after === undefined) return
+  if (Math.abs(after - before) <= batch.value.grams.increment / 2) return
+  tell(
+    `\nWhat is mixed weighs ${weight(Math.round(after))}, and ${weight(Math.round(before))} before: weigh the finished batch anew\nand write it after \`yield\`, or keep it with --keep-yield.\n`,
+  )
 }
 
 interface Context {
@@ -69,10 +93,11 @@ async function checked(
 ): Promise<ExitCode> {
   const source = folder.read.sources.texts.find(({path}) => folder.filePath(path) === file)
   if (source === undefined) throw new Error(`No text of ${file}`)
-  const fixes = lines.flatMap(({line: {amount}}, index) => {
+  const fixes = lines.flatMap(({line: {line}, fitLine, textOf}, index) => {
     const to = grams[index]
-    const isSame = amount.value.kind === 'weight' && amount.value.grams.value === to
-    return to === undefined || isSame ? [] : [{place: amount.place, text: weight(to)}]
+    return to === undefined || to === fitLine.grams
+      ? []
+      : [{place: line.amount.place, text: textOf(to, 1)}]
   })
   const text = mendedText(source.text, fixes)
   const after = withText(folder, source, text)
@@ -99,11 +124,12 @@ function missedAnew(
 ): readonly string[] {
   const all = wishes.targets.map(({text}) => text)
   if (computed === undefined) return all
-  const again = recipeProblem(computed, {...wishes, between: []}, examined.cookbook.settings)
+  const same = {...wishes, between: [], servings: []}
+  const again = recipeProblem(computed, same, examined.cookbook.settings)
   if (!again.ok) return all
-  const {lines, rows} = again.value.problem
-  const grams = lines.map((line) => line.grams)
-  return rows.filter((row) => shortfall(row, grams) > 0).map(({text}) => text)
+  const {problem} = again.value
+  const grams = asWritten(problem)
+  return problem.rows.filter((row) => shortfall(row, grams) > 0).map(({text}) => text)
 }
 
 function wishesOf(texts: readonly string[], options: FitOptions): FitWishes {
@@ -116,6 +142,8 @@ function wishesOf(texts: readonly string[], options: FitOptions): FitWishes {
     step,
     between: options.between.map(boundsOf),
     keepRatio: options.keepRatio.map(ratioOf),
+    keepsYield: options.keepYield === true,
+    servings: options.for,
   }
 }
 

@@ -1,56 +1,75 @@
 import {printable} from '../report/printable.ts'
 import {textTable} from '../report/text-table.ts'
-import {type FigureUnit, roundedText} from '../units/format-figure.ts'
+import {roundedText} from '../units/format-figure.ts'
 import type {Fit, FittedRow} from './fit.ts'
-import type {FitLine, FitProblem} from './fit-problem.ts'
+import {changedLines, scaledAmounts} from './fitted-amounts.ts'
+import type {RecipeProblem} from './recipe-problem.ts'
 import type {Target} from './target.ts'
 
-/** What a fit found, for a terminal: the targets, the amounts that change, what each target costs. */
-export function fitText(
-  {rows, grams, change}: Fit,
-  {lines}: Pick<FitProblem, 'lines'>,
-  targets: readonly Target[],
-): string {
-  const changed = lines.flatMap((line, index) => {
-    const to = grams[index] ?? line.grams
-    return to === line.grams ? [] : [changeCells(line, to)]
-  })
-  const isMet = rows.every(({shortfall}) => shortfall === 0)
-  const heading = isMet ? 'Amounts that change:' : 'Amounts that come nearest:'
-  const units = targets.map(({unit}) => unit)
-  const amounts =
-    changed.length === 0 ? ['No amount has to change.'] : [heading, ...textTable(changed)]
-  const costs = rows.flatMap((row) => costText(row, change))
-  const text = [
-    'Targets:',
-    ...rows.map((row, index) => targetText(row, units[index] ?? 'g', targets[index])),
-    '',
-    ...amounts,
-    ...(costs.length === 0 ? [] : ['', `Sum of the changes: ${percent(change)}`, ...costs]),
-  ]
-  return `${text.map(printable).join('\n')}\n`
+/** What a fit was asked and what it found. */
+export interface ShownFit {
+  readonly fit: Fit
+  readonly recipe: RecipeProblem
+  readonly targets: readonly Target[]
+  /** Servings of the recipe, then the other numbers it is to be cooked for. */
+  readonly servings: readonly number[]
 }
 
-function changeCells({name, grams}: FitLine, to: number): readonly string[] {
-  const ratio = to / grams - 1
-  return [
+/** What a fit found, for a terminal: targets, amounts that change, lines that stay, what each wish costs. */
+export function fitText(shown: ShownFit): string {
+  const {fit, recipe, targets} = shown
+  const parts = [
+    ['Targets:', ...fit.rows.map((row, index) => targetText(row, targets[index]?.unit ?? 'g'))],
+    amountsText(shown),
+    servingsText(shown),
+    staysText(recipe),
+    costsText(fit),
+  ]
+  const lines = parts.filter((part) => part.length > 0).flatMap((part) => ['', ...part])
+  return `${lines.slice(1).map(printable).join('\n')}\n`
+}
+
+function amountsText({fit, recipe}: ShownFit): readonly string[] {
+  const changed = changedLines(recipe.lines, fit.grams)
+  if (changed.length === 0) return ['No amount has to change.']
+  const isMet = fit.rows.every(({shortfall}) => shortfall === 0)
+  const rows = changed.map(({name, from, to, ratio, limit}) => [
     `  ${name}`,
-    weight(grams),
+    from,
     '→',
-    weight(to),
+    to,
     `${ratio < 0 ? '−' : '+'}${percent(Math.abs(ratio))}`,
-  ]
+    limit === undefined ? '' : `as ${limit === 'low' ? 'little' : 'much'} as it may`,
+  ])
+  return [isMet ? 'Amounts that change:' : 'Amounts that come nearest:', ...textTable(rows)]
 }
 
-function targetText(fitted: FittedRow, unit: FigureUnit, target: Target | undefined): string {
+/** Every line that may change, for each number of servings: whole steps all of them. */
+function servingsText({fit, recipe, servings}: ShownFit): readonly string[] {
+  if (servings.length < 2) return []
+  const heading = ['  for', ...servings.map(String)]
+  const rows = scaledAmounts(recipe.lines, fit.grams, servings).map(({name, texts}) => [
+    `  ${name}`,
+    ...texts,
+  ])
+  return ['The same for other numbers of servings:', ...textTable([heading, ...rows])]
+}
+
+function staysText({fixed}: RecipeProblem): readonly string[] {
+  if (fixed.length === 0) return []
+  return ['Lines that stay:', ...fixed.map(({name, because}) => `  ${name}: ${because}`)]
+}
+
+type Unit = Target['unit']
+
+function targetText(fitted: FittedRow, unit: Unit): string {
   const {row, before, after, shortfall} = fitted
-  const isPlain = target?.terms.length === 1
-  const figures = isPlain ? ` (${figure(before, unit)} → ${figure(after, unit)})` : ''
-  if (shortfall === 0) return `  ${row.text}: met${figures}`
-  return `  ${row.text}: missed by ${figure(shortfall, unit)}${figures}; ${reason(fitted, unit)}`
+  const figures = `(${figure(before, unit)} → ${figure(after, unit)})`
+  if (shortfall === 0) return `  ${row.text}: met ${figures}`
+  return `  ${row.text}: missed by ${figure(shortfall, unit)} ${figures}; ${reason(fitted, unit)}`
 }
 
-function reason({row, alone}: FittedRow, unit: FigureUnit): string {
+function reason({row, alone}: FittedRow, unit: Unit): string {
   if (alone === undefined) return 'no amounts do'
   const left = row.sense === '<=' ? alone - row.bound : row.bound - alone
   return left > 0
@@ -58,19 +77,24 @@ function reason({row, alone}: FittedRow, unit: FigureUnit): string {
     : 'by itself it could be met, but not with the others'
 }
 
-/** What a target costs is what would be saved without it. */
-function costText({row, changeWithout}: FittedRow, change: number): readonly string[] {
-  if (changeWithout === undefined || change === 0) return []
-  return [`  without ${row.text}: ${percent(changeWithout)}`]
+/** What a target, or a thing kept, costs is what would be saved without it. */
+function costsText({rows, kept, change}: Fit): readonly string[] {
+  if (change === 0) return []
+  const wishes = [
+    ...rows.map(({row, changeWithout}) => ({text: row.text, changeWithout})),
+    ...kept.map(({kept: {text}, changeWithout}) => ({text: `keeping ${text}`, changeWithout})),
+  ]
+  const costs = wishes.flatMap(({text, changeWithout}) =>
+    changeWithout === undefined ? [] : [`  without ${text}: ${percent(changeWithout)}`],
+  )
+  return costs.length === 0 ? [] : [`Sum of the changes: ${percent(change)}`, ...costs]
 }
 
-function figure(value: number, unit: FigureUnit): string {
-  return `${roundedText(value, 1)} ${unit}`
-}
-
-/** Grams as a recipe has them. */
-export function weight(grams: number): string {
-  return `${Number(roundedText(grams, 3))} g`
+/** Small figures have a digit more: 0.45 g of salt, a proportion of 0.25. */
+function figure(value: number, unit: Unit): string {
+  if (unit === '') return roundedText(value, 3)
+  const decimals = unit !== '%' && Math.abs(value) < 10 ? 2 : 1
+  return `${roundedText(value, decimals)} ${unit}`
 }
 
 function percent(ratio: number): string {

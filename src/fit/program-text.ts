@@ -1,4 +1,13 @@
-import type {FitProblem, FitRow} from './fit-problem.ts'
+import {
+  asWritten,
+  type FitLine,
+  type FitProblem,
+  type FitRow,
+  type LinearSum,
+  type ListedAmounts,
+  type SteppedAmounts,
+  sumValue,
+} from './fit-problem.ts'
 
 /** What is kept as small as possible. */
 export type Aim =
@@ -6,20 +15,23 @@ export type Aim =
   | {readonly kind: 'change'}
   /** The shortfalls, each as a share of its target. */
   | {readonly kind: 'shortfall'}
-  /** One row alone, as far as the bounds let it go. */
+  /** One row alone, against its bound, as far as the amounts let it go. */
   | {readonly kind: 'row'; readonly row: FitRow}
+
+type Lines = readonly FitLine[]
 
 /**
  * A fit as a mixed-integer program in the LP format that solvers read ("CPLEX LP file format").
- * Amounts are counted in steps (`n`) unless they stay as written (`s`); `d` is a line's change and
- * `v` a target's shortfall. Everything is scaled to about 1: a solver's tolerances are absolute.
+ * Amounts are counted in steps (`n`) unless they stay as written (`s`), or are one of a list (`b`);
+ * `d` is a line's change and `v` a target's shortfall. Everything is scaled to about 1: a solver's
+ * tolerances are absolute.
  */
 export function programText({lines, rows, kept}: FitProblem, aim: Aim): string {
   const isElastic = aim.kind === 'shortfall'
   const shown = aim.kind === 'row' ? [] : rows
   const constraints = [
-    ...lines.flatMap((_, index) => changeRows(lines, index)),
-    ...kept.map((row) => rowText(row, lines)),
+    ...lines.flatMap(changeRows),
+    ...kept.flatMap((one) => one.rows.map((row) => rowText(row, lines))),
     ...shown.map((row, index) => rowText(row, lines, isElastic ? `v${index}` : undefined)),
   ]
   return [
@@ -28,62 +40,91 @@ export function programText({lines, rows, kept}: FitProblem, aim: Aim): string {
     'Subject To',
     ...constraints.map((constraint, index) => ` c${index}: ${constraint}`),
     'Bounds',
-    ...lines.map((line, index) => {
-      const {low, high} = stepsOf(line)
-      return isWhole(line) ? ` ${low} <= n${index} <= ${high}` : ` 0 <= n${index} <= ${high}`
-    }),
+    ...lines.flatMap(boundsText),
     'General',
-    ` ${lines.map((_, index) => `n${index}`).join(' ')}`,
+    ` ${lines.flatMap(({amounts}, index) => (amounts.kind === 'steps' ? [`n${index}`] : [])).join(' ')}`,
     'Binary',
-    ` ${lines.flatMap((line, index) => (isWhole(line) ? [] : [`s${index}`])).join(' ')}`,
+    ` ${lines.flatMap(binaries).join(' ')}`,
     'End',
     '',
   ].join('\n')
 }
 
-type Lines = FitProblem['lines']
-type Line = Lines[number]
-
-/** Whether the amount as written is a whole number of steps already. */
-export function isWhole({grams, step}: Line): boolean {
-  return Math.abs(Math.round(grams / step) * step - grams) < 1e-9
+/** Whether the amount as written may stay though it is no whole number of steps. */
+export function staysApart(grams: number, {step, mayStay}: SteppedAmounts): boolean {
+  return mayStay && Math.abs(Math.round(grams / step) * step - grams) >= 1e-9
 }
 
 /** Least and most whole steps. */
-function stepsOf({low, high, step}: Line): {readonly low: number; readonly high: number} {
+function stepsOf({low, high, step}: SteppedAmounts): {readonly low: number; readonly high: number} {
   return {low: Math.ceil(low / step - 1e-9), high: Math.floor(high / step + 1e-9)}
 }
 
-/** A change counts whichever way it goes; an amount that stays takes no steps. */
-function changeRows(lines: Lines, index: number): readonly string[] {
-  const line = lines[index]
-  if (line === undefined) return []
-  const {low, high} = stepsOf(line)
-  const share = amountTerms(line, index, 1 / line.grams)
+function boundsText({grams, amounts}: FitLine, index: number): readonly string[] {
+  if (amounts.kind === 'listed') return []
+  const {low, high} = stepsOf(amounts)
+  return [` ${staysApart(grams, amounts) ? 0 : low} <= n${index} <= ${high}`]
+}
+
+function binaries({grams, amounts}: FitLine, index: number): readonly string[] {
+  if (amounts.kind === 'listed') return choices(amounts, index)
+  return staysApart(grams, amounts) ? [`s${index}`] : []
+}
+
+function choices({grams}: ListedAmounts, index: number): readonly string[] {
+  return grams.map((_, choice) => choiceName(index, choice))
+}
+
+/** The variable that is 1 where a line takes that weight of its list. */
+export function choiceName(line: number, choice: number): string {
+  return `b${line}_${choice}`
+}
+
+/** A change counts whichever way it goes; an amount that stays takes no steps; one of a list is taken. */
+function changeRows(line: FitLine, index: number): readonly string[] {
+  const {grams, amounts} = line
+  const share = amountTerms(line, index, 1 / grams)
+  const change = [`${share} - d${index} <= 1`, `${share} + d${index} >= 1`]
+  if (amounts.kind === 'listed') return [...change, `${choices(amounts, index).join(' + ')} = 1`]
+  if (!staysApart(grams, amounts)) return change
+  const {low, high} = stepsOf(amounts)
   return [
-    `${share} - d${index} <= 1`,
-    `${share} + d${index} >= 1`,
-    ...(isWhole(line)
-      ? []
-      : [`n${index} + ${high} s${index} <= ${high}`, `n${index} + ${low} s${index} >= ${low}`]),
+    ...change,
+    `n${index} + ${high} s${index} <= ${high}`,
+    `n${index} + ${low} s${index} >= ${low}`,
   ]
 }
 
 /** Grams of a line, times a factor. */
-function amountTerms(line: Line, index: number, factor: number): string {
-  const steps = `${signed(line.step * factor)} n${index}`
-  return isWhole(line) ? steps : `${steps} ${signed(line.grams * factor)} s${index}`
+function amountTerms({grams, amounts}: FitLine, index: number, factor: number): string {
+  if (amounts.kind === 'listed') {
+    return amounts.grams
+      .map((each, choice) => `${signed(each * factor)} ${choiceName(index, choice)}`)
+      .join(' ')
+  }
+  const steps = `${signed(amounts.step * factor)} n${index}`
+  return staysApart(grams, amounts) ? `${steps} ${signed(grams * factor)} s${index}` : steps
 }
 
 function rowText(row: FitRow, lines: Lines, slack?: string): string {
-  const terms = sumText(row, lines)
+  const {perGram, fixed} = againstBound(row, lines)
   const give = slack === undefined ? '' : row.sense === '<=' ? ` - ${slack}` : ` + ${slack}`
-  return `${terms}${give} ${row.sense} ${(row.bound - row.fixed) / row.scale}`
+  return `${sumText(perGram, lines)}${give} ${row.sense} ${-fixed}`
 }
 
-function sumText({perGram, scale}: FitRow, lines: Lines): string {
+/** What a row is above its bound, as a share of its scale; a quotient times what is below its line. */
+function againstBound({over, under, bound, scale}: FitRow, lines: Lines): LinearSum {
+  const {perGram, fixed} = under ?? {perGram: [], fixed: 1}
+  const size = scale * (under ? sumValue(under, asWritten({lines})) : 1)
+  return {
+    perGram: over.perGram.map((weight, index) => (weight - bound * (perGram[index] ?? 0)) / size),
+    fixed: (over.fixed - bound * fixed) / size,
+  }
+}
+
+function sumText(perGram: readonly number[], lines: Lines): string {
   const terms = lines.flatMap((line, index) => {
-    const weight = (perGram[index] ?? 0) / scale
+    const weight = perGram[index] ?? 0
     return weight === 0 ? [] : [amountTerms(line, index, weight)]
   })
   return terms.length === 0 ? '0 d0' : terms.join(' ')
@@ -97,7 +138,11 @@ function aimText(aim: Aim, lines: Lines, rows: readonly FitRow[]): string {
       return rows.map((_, index) => `v${index}`).join(' + ')
     case 'row': {
       const sign = aim.row.sense === '<=' ? 1 : -1
-      return sumText({...aim.row, perGram: aim.row.perGram.map((one) => sign * one)}, lines)
+      const {perGram} = againstBound(aim.row, lines)
+      return sumText(
+        perGram.map((weight) => sign * weight),
+        lines,
+      )
     }
   }
 }

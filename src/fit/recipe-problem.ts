@@ -1,23 +1,29 @@
 import type {Settings} from '../cookbook/cookbook.ts'
-import {type Basis, type Figures, isComplete} from '../food/figures.ts'
-import {nutrientName} from '../food/nutrients.ts'
 import type {Computed, ComputedLine} from '../nutrition/computed.ts'
-import {type Publishing, publishedBy, publishedFigure} from '../nutrition/published.ts'
+import {publishedBy} from '../nutrition/published.ts'
 import {nearest} from '../units/nearest.ts'
 import {type Parsed, parsed, refused} from '../units/parsed.ts'
-import type {FitLine, FitProblem, FitRow} from './fit-problem.ts'
+import type {FitKept, FitProblem, LinearSum} from './fit-problem.ts'
+import {type FreeLine, freeLine, whyFixed, writtenGrams} from './free-line.ts'
+import {lineSums} from './line-sums.ts'
+import {stepsAtOnce} from './steps-at-once.ts'
 import type {Target} from './target.ts'
+import {targetRow, whyUntold} from './target-row.ts'
 
 /** What a writer asks of a fit. */
 export interface FitWishes {
   readonly targets: readonly Target[]
-  /** Names of the lines that may change; none: every weighed one. */
+  /** Names of the lines that may change; none: every one that can. */
   readonly change: readonly string[]
   /** Lines that stay as they are. */
   readonly keep: readonly string[]
   readonly between: readonly {readonly name: string; readonly low: number; readonly high: number}[]
   /** Pairs of lines whose proportion stays: water and flour. */
   readonly keepRatio: readonly {readonly over: string; readonly under: string}[]
+  /** Whether what is mixed keeps its weight, and with it the finished batch. */
+  readonly keepsYield: boolean
+  /** Other numbers of servings for which changed amounts are whole steps too. */
+  readonly servings: readonly number[]
   /** Grams. */
   readonly step: number
 }
@@ -26,10 +32,13 @@ export interface FitWishes {
 export interface RecipeProblem {
   readonly problem: FitProblem
   /** In the problem's order. */
-  readonly lines: readonly ComputedLine[]
+  readonly lines: readonly FreeLine[]
+  /** Lines that could have changed, had they been written otherwise. */
+  readonly fixed: readonly {readonly name: string; readonly because: string}[]
+  readonly mixedGrams: LinearSum
 }
 
-/** Without `--between`, a line may become half as much or twice. */
+/** Without `between`, a line may become half as much or twice. */
 const usualBounds = {low: 0.5, high: 2} as const
 
 /** A recipe and wishes as numbers; the figures of a line grow with its amount. */
@@ -38,130 +47,127 @@ export function recipeProblem(
   wishes: FitWishes,
   settings: Settings,
 ): Parsed<RecipeProblem> {
-  const names = [
-    ...wishes.change,
-    ...wishes.keep,
-    ...wishes.between.map(({name}) => name),
-    ...wishes.keepRatio.flatMap(({over, under}) => [over, under]),
-  ]
-  for (const name of names) {
-    const reason = unusable(name, computed)
-    if (reason !== undefined) return refused(reason)
-  }
-  const lines = computed.lines.filter((line) => isChosen(line, wishes))
-  if (lines.length === 0) return refused('a line whose amount is a plain weight such as `150 g`')
+  const fault = unusableName(wishes, computed) ?? unusableServings(wishes, computed)
+  if (fault !== undefined) return refused(fault)
+  const chosen = computed.lines.filter((line) => isChosen(line, wishes))
+  const read = chosen.map((line) => ({line, free: freedom(line, wishes, computed)}))
+  const lines = read.flatMap(({free}) => (typeof free === 'string' ? [] : [free]))
+  const fixed = read.flatMap(({line, free}) =>
+    typeof free === 'string' ? [{name: line.line.name.value, because: free}] : [],
+  )
+  if (lines.length === 0) return refused('a line whose amount is a weight such as `150 g`')
   const publishing = publishedBy(settings, computed.recipe)
   for (const target of wishes.targets) {
-    const reason = unknownFigure(target, computed, publishing)
+    const reason = whyUntold(target, computed, publishing)
     if (reason !== undefined) return refused(reason)
   }
-  const fitLines = lines.map((line) => fitLine(line, wishes))
-  const rows = wishes.targets.map((target) => targetRow(target, lines, {computed, publishing}))
-  const kept = wishes.keepRatio.flatMap((pair) => keptRows(pair, lines, computed, wishes.step))
-  return parsed({problem: {lines: fitLines, rows, kept}, lines})
-}
-
-/** Why a name is of no use; undefined where it is that of a weighed line. */
-function unusable(name: string, {lines}: Computed): string | undefined {
-  const line = lines.find((one) => one.line.name.value === name)
-  if (line === undefined) {
-    const meant = nearest(
-      name,
-      lines.map((one) => one.line.name.value),
-    )
-    const hint = meant === undefined ? 'the name of an ingredient' : `\`${meant}\``
-    return `${hint}, not \`${name}\``
+  const sums = lineSums(
+    computed,
+    lines.map(({line}) => line),
+    publishing,
+  )
+  const grams = lines.map(({fitLine}) => fitLine.grams)
+  const serves = computed.recipe.serves?.value
+  const problem = {
+    lines: lines.map(({fitLine}) => fitLine),
+    rows: wishes.targets.map((target) => targetRow(target, sums, {serves, grams})),
+    kept: [
+      ...wishes.keepRatio.map((pair) => keptRatio(pair, lines, computed, wishes)),
+      ...(wishes.keepsYield ? [keptYield(sums.mixedGrams, computed, wishes)] : []),
+    ],
   }
-  return isFree(line) ? undefined : `a line with a plain weight, which \`${name}\` has not`
+  return parsed({problem, lines, fixed, mixedGrams: sums.mixedGrams})
 }
 
-/** Whether a line's figures grow with a weight that can be written anew. */
-function isFree({line, role}: ComputedLine): boolean {
-  const {value: amount} = line.amount
-  const isPlain = amount.kind === 'weight' && /^\d+(?:\.\d+)?\s?g$/u.test(amount.text)
-  const hasWeighedPart = line.eaten ?? line.trimmed ?? line.pouredOff
-  return role === 'counted' && isPlain && amount.grams.value > 0 && hasWeighedPart === undefined
-}
-
-function isChosen(line: ComputedLine, {change, keep}: FitWishes): boolean {
-  const name = line.line.name.value
-  return isFree(line) && !keep.includes(name) && (change.length === 0 || change.includes(name))
-}
-
-/** Grams as the line has them. */
-function written({line}: ComputedLine): number {
-  const {value: amount} = line.amount
-  return amount.kind === 'weight' ? amount.grams.value : 0
-}
-
-function fitLine(line: ComputedLine, {between, step}: FitWishes): FitLine {
-  const name = line.line.name.value
-  const grams = written(line)
-  const bounds = between.find((one) => one.name === name)
+function freedom(line: ComputedLine, wishes: FitWishes, computed: Computed): FreeLine | string {
+  const because = whyFixed(line)
+  if (because !== undefined) return because
+  const grams = writtenGrams(line)
+  const bounds = wishes.between.find((one) => one.name === line.line.name.value)
   const {low = grams * usualBounds.low, high = grams * usualBounds.high} = bounds ?? {}
-  return {name, grams, low: Math.min(low, grams), high: Math.max(high, grams), step}
+  return freeLine(line, {low, high, step: wishes.step, stepsAtOnce: atOnce(wishes, computed)})
 }
 
-interface Context {
-  readonly computed: Computed
-  readonly publishing: Publishing
+function atOnce({servings}: FitWishes, {recipe}: Computed): number {
+  return stepsAtOnce(recipe.serves?.value ?? 1, servings)
 }
 
-function targetRow(target: Target, lines: readonly ComputedLine[], context: Context): FitRow {
-  const {computed, publishing} = context
-  const share = computed.servedRatio.value / (computed.recipe.serves?.value ?? 1)
-  const sum = (figures: Figures<Basis>) =>
-    target.terms.reduce(
-      (total, {nutrient, weight}) =>
-        total + weight * publishedFigure(figures, nutrient, publishing).value,
-      0,
-    )
-  const brought = lines.map((line) => sum(line.adds) * share)
-  const now = sum(computed.perServing ?? computed.batch)
-  return {
-    text: target.text,
-    perGram: lines.map((line, index) => (brought[index] ?? 0) / written(line)),
-    fixed: now - brought.reduce((total, one) => total + one, 0),
-    sense: target.sense,
-    bound: target.bound,
-    scale: Math.max(Math.abs(target.bound), Math.abs(now), 1e-3),
-  }
+/** Optional lines and those a writer took out of the figures are no part of a fit. */
+function isChosen({line, role}: ComputedLine, {change, keep}: FitWishes): boolean {
+  const name = line.name.value
+  return (
+    role === 'counted' && !keep.includes(name) && (change.length === 0 || change.includes(name))
+  )
 }
 
-/** Half a step of play: the proportion is as near as amounts in steps can have it. */
-function keptRows(
-  {over, under}: FitWishes['keepRatio'][number],
-  lines: readonly ComputedLine[],
-  {lines: all}: Computed,
-  step: number,
-): readonly FitRow[] {
-  const gramsOf = (name: string) => all.filter(({line}) => line.name.value === name).map(written)
-  const [overGrams = 0] = gramsOf(over)
-  const [underGrams = 1] = gramsOf(under)
-  const ratio = overGrams / underGrams
-  const weightOf = (name: string) => (name === over ? 1 : name === under ? -ratio : 0)
-  const perGram = lines.map(({line}) => weightOf(line.name.value))
-  const changing = lines.reduce((sum, line, at) => sum + (perGram[at] ?? 0) * written(line), 0)
-  const shared = {text: `${over} / ${under}`, perGram, fixed: -changing, scale: step}
-  return [
-    {...shared, sense: '<=', bound: step / 2},
-    {...shared, sense: '>=', bound: -step / 2},
-  ]
-}
-
-/** A figure that is "at least" can be shown to reach a bound, never to stay below one. */
-function unknownFigure(
-  {terms, sense, text}: Target,
-  computed: Computed,
-  publishing: Publishing,
+/** Why a wish cannot be taken; undefined where every name is that of a line that may change. */
+function unusableName(
+  {change, keep, between, keepRatio}: FitWishes,
+  {lines}: Computed,
 ): string | undefined {
-  for (const {nutrient, weight} of terms) {
-    const figure = publishedFigure(computed.batch, nutrient, publishing)
-    const isAtMost = (sense === '<=') === weight > 0
-    if (isAtMost && !isComplete(figure)) {
-      const foods = [...figure.missing].join(', ')
-      return `known figures for \`${text}\`: nobody published ${nutrientName[nutrient]} for ${foods}`
+  const moved = [...change, ...between.map(({name}) => name)]
+  const kept = [...keep, ...keepRatio.flatMap(({over, under}) => [over, under])]
+  for (const name of [...moved, ...kept]) {
+    const line = lines.find((one) => one.line.name.value === name)
+    if (line === undefined) return meantName(name, lines)
+    const because = whyFixed(line)
+    const mustWeigh = !keep.includes(name)
+    if (mustWeigh && because !== undefined) {
+      return `a line that can change, which \`${name}\` cannot: ${because}`
     }
   }
   return undefined
+}
+
+function meantName(name: string, lines: Computed['lines']): string {
+  const names = lines.map((one) => one.line.name.value)
+  const meant = nearest(name, names)
+  return meant === undefined
+    ? `one of the ingredients, ${names.join('; ')}, not \`${name}\``
+    : `\`${meant}\`, not \`${name}\``
+}
+
+function unusableServings({servings}: FitWishes, {recipe}: Computed): string | undefined {
+  return servings.length > 0 && recipe.serves === undefined
+    ? '`serves` in the recipe, to cook it for other numbers'
+    : undefined
+}
+
+/** Half a step of play: the proportion is as near as amounts in steps can have it. */
+function keptRatio(
+  {over, under}: FitWishes['keepRatio'][number],
+  lines: readonly FreeLine[],
+  computed: Computed,
+  wishes: FitWishes,
+): FitKept {
+  const gramsOf = (name: string) =>
+    computed.lines.filter(({line}) => line.name.value === name).map(writtenGrams)
+  const [overGrams = 0] = gramsOf(over)
+  const [underGrams = 1] = gramsOf(under)
+  const ratio = overGrams / underGrams
+  const perGram = lines.map(({fitLine: {name}}) =>
+    name === over ? 1 : name === under ? -ratio : 0,
+  )
+  // Either may be a line that stays: then it stands in what is fixed.
+  const changing = lines.reduce((sum, {fitLine}, at) => sum + (perGram[at] ?? 0) * fitLine.grams, 0)
+  const play = (wishes.step * atOnce(wishes, computed)) / 2
+  return keptWithin(`${over} / ${under}`, {perGram, fixed: -changing}, play)
+}
+
+function keptYield(mixed: LinearSum, computed: Computed, wishes: FitWishes): FitKept {
+  const play = (wishes.step * atOnce(wishes, computed)) / 2
+  const change = {perGram: mixed.perGram, fixed: mixed.fixed - computed.mixedGrams.value}
+  return keptWithin('the weight of what is mixed', change, play)
+}
+
+/** A sum that stays at 0, but for some play; grams. */
+function keptWithin(text: string, over: LinearSum, play: number): FitKept {
+  const shared = {text, over, scale: play * 2}
+  return {
+    text,
+    rows: [
+      {...shared, sense: '<=', bound: play},
+      {...shared, sense: '>=', bound: -play},
+    ],
+  }
 }

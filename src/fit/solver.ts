@@ -3,8 +3,8 @@
 import {createRequire} from 'node:module'
 import loadHighs, {type Highs} from 'highs'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
-import {type FitProblem, shortfall} from './fit-problem.ts'
-import {type Aim, isWhole, programText} from './program-text.ts'
+import {type FitLine, type FitProblem, shortfall} from './fit-problem.ts'
+import {type Aim, choiceName, programText, staysApart} from './program-text.ts'
 
 /** Grams by line, or that no amounts within the bounds do. */
 export type Solved = readonly number[] | 'infeasible'
@@ -42,13 +42,25 @@ export async function loadSolver(): Promise<Solver> {
       const column = Columns[name]
       return column !== undefined && 'Primal' in column ? column.Primal : 0
     }
-    const grams = problem.lines.map((line, index) => {
-      const stays = !isWhole(line) && primal(`s${index}`) > 0.5
-      return stays ? line.grams : Math.round(primal(`n${index}`)) * line.step
-    })
-    if (problem.kept.some((row) => shortfall(row, grams) > 0)) {
+    const grams = problem.lines.map((line, index) => solvedGrams(line, index, primal))
+    if (problem.kept.some(({rows}) => rows.some((row) => shortfall(row, grams) > 0))) {
       throw new Error('The solver broke a proportion it had to keep')
     }
     return grams
   }
+}
+
+/** The grams behind a line's variables, which are whole numbers but for the solver's tolerance. */
+function solvedGrams(
+  {grams, amounts}: FitLine,
+  index: number,
+  primal: (name: string) => number,
+): number {
+  if (amounts.kind === 'listed') {
+    const taken = amounts.grams.find((_, choice) => primal(choiceName(index, choice)) > 0.5)
+    if (taken === undefined) throw new Error('The solver took no amount of a list')
+    return taken
+  }
+  const stays = staysApart(grams, amounts) && primal(`s${index}`) > 0.5
+  return stays ? grams : Math.round(primal(`n${index}`)) * amounts.step
 }

@@ -25,6 +25,7 @@ const recipe = [
   '  rolled oats: "50 g"   # not instant',
   '  water:   { amount: 250 g }',
   '  honey: 10 g (1 tsp)',
+  '  salt: 1 tsp',
   'stated: { energy: 220 kcal }',
   '---',
   '',
@@ -81,7 +82,9 @@ describe('fit', () => {
 
   test('holds bounds, steps, and lines that stay', () => {
     expect(fitting('energy <= 200 kcal', '--step', '20').stdout).toMatch(/oats +50 g +→ +40 g/u)
-    expect(fitting('energy <= 200 kcal', '--between', 'rolled oats=48..60').code).toBe(1)
+    expect(
+      fitting('energy <= 200 kcal', '--keep', 'honey', '--between', 'rolled oats=48..60').code,
+    ).toBe(1)
     expect(fitting('energy <= 200 kcal', '--keep', 'rolled oats').code).toBe(1)
     const kept = fitting('energy <= 200 kcal', '--keep-ratio', 'water / rolled oats').stdout
     const [, oats = '', water = ''] = /oats .*→ +(\d+) g.*water .*→ +(\d+) g/su.exec(kept) ?? []
@@ -89,10 +92,59 @@ describe('fit', () => {
     expect(Number(oats)).toBeLessThan(50)
   })
 
+  test('writes a weight and its measure together', () => {
+    const {stdout} = fitting('energy <= 206 kcal', '--change', 'honey', '--write')
+    expect(stdout).toMatch(
+      /honey +10 g \(1 tsp\) +→ +5 g \(½ tsp\) +−50\.0 % +as little as it may/u,
+    )
+    expect(readFileSync(file, 'utf8')).toBe(recipe.replace('10 g (1 tsp)', '5 g (½ tsp)'))
+  })
+
+  test('names the lines that stay, with the reason', () => {
+    expect(fitting('energy <= 200 kcal').stdout).toContain(
+      'Lines that stay:\n  salt: `1 tsp` has no weight beside it\n',
+    )
+  })
+
+  test('takes targets about 100 g and proportions, and shows what they are', () => {
+    const {code, stdout} = fitting('energy <= 68 kcal per 100 g', 'protein / carbohydrate >= 1 : 6')
+    expect(code).toBe(0)
+    expect(stdout).toMatch(/per 100 g: met \(7\d\.\d kcal → 6\d\.\d kcal\)/u)
+    expect(stdout).toMatch(/1 : 6: met \(0\.1\d+ → 0\.1\d+\)/u)
+    expect(stdout).toMatch(/Sum of the changes: .*\n {2}without energy .*\n {2}without protein/u)
+  })
+
+  test('for other servings shows whole steps of each', () => {
+    const {stdout} = fitting('energy <= 200 kcal', '--for', '2,3')
+    expect(stdout).toMatch(/for +1 +2 +3\n {2}rolled oats +4(\d) g +(8|9)\d g +1[2-4]\d g\n/u)
+  })
+
+  test('says that the batch weighs another weight, unless it is kept', () => {
+    expect(fitting('energy <= 200 kcal').stderr).toMatch(/weighs 31\d g, and 316 g before/u)
+    const kept = fitting('energy <= 200 kcal', '--keep-yield')
+    expect(kept.code).toBe(0)
+    expect(kept.stderr).toBe('')
+    expect(kept.stdout).toMatch(/water +250 g +→ +25\d g/u)
+    expect(kept.stdout).toContain('without keeping the weight of what is mixed: ')
+  })
+
+  test('says that nothing in whole steps keeps what is to be kept', () => {
+    const {code, stderr} = fitting(
+      ...['energy <= 200 kcal', '--keep-ratio', 'water / rolled oats'],
+      ...['--between', 'water=300..310', '--between', 'rolled oats=41..42'],
+    )
+    expect(code).toBe(1)
+    expect(stderr).toBe(
+      'No amounts in whole steps within the bounds keep this: water / rolled oats. Nothing was written.\n',
+    )
+  })
+
   test.each([
     [['energie <= 200 kcal'], /energy/u],
     [['energy <= 200 kcal', '--change', 'rolled oat'], /`rolled oats`, not `rolled oat`/u],
-    [['energy <= 200 kcal', '--change', 'honey'], /plain weight, which `honey` has not/u],
+    [['energy <= 200 kcal', '--change', 'salt'], /`salt` cannot: `1 tsp` has no weight beside/u],
+    [['energy <= 200 kcal', '--for', 'two'], /whole numbers from 1 up/u],
+    [['energy per 100 g <= 200 kcal'], /one of energy, protein/u],
     [['energy <= 200 kcal', '--between', 'rolled oats'], /rolled oats.*carrot=100\.\.300/u],
     [['polyols <= 1 g'], /nobody published polyols for/u],
   ])('says what it cannot take: %j', (args, words) => {
