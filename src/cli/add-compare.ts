@@ -1,6 +1,7 @@
 import {Argument, type Command, Option} from 'commander'
 import {type CompareFormat, compareFormats} from '../report/change-report.ts'
 import type {ExitCode} from './exit-codes.ts'
+import {sharedOptions} from './shared-options.ts'
 
 const help = `
 Examples:
@@ -31,8 +32,7 @@ export function addCompare(root: Command, end: (code: ExitCode) => void): void {
         command: Command,
       ) => {
         const {compareCommand} = await import('./compare-command.ts')
-        const color = command.optsWithGlobals().color !== false
-        end(await compareCommand(earlier, {...options, color}))
+        end(await compareCommand(earlier, {...options, ...sharedOptions(command)}))
       },
     )
 }

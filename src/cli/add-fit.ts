@@ -1,6 +1,7 @@
 import {Argument, type Command, InvalidArgumentError, Option} from 'commander'
 import type {ExitCode} from './exit-codes.ts'
 import type {FitOptions} from './fit-command.ts'
+import {sharedOptions} from './shared-options.ts'
 
 const fitHelp = `
 A target is about a serving ("energy <= 500 kcal"), about 100 g of the finished dish ("salt <= 0.3 g
@@ -63,8 +64,7 @@ export function addFit(root: Command, end: (code: ExitCode) => void): void {
         command: Command,
       ) => {
         const {fitCommand} = await import('./fit-command.ts')
-        const color = command.optsWithGlobals().color !== false
-        end(await fitCommand(recipe, targets, {...options, color}))
+        end(await fitCommand(recipe, targets, {...options, ...sharedOptions(command)}))
       },
     )
 }

@@ -1,6 +1,7 @@
 import {type Command, InvalidArgumentError, Option} from 'commander'
 import type {ExitCode} from './exit-codes.ts'
 import type {PreviewOptions} from './preview-command.ts'
+import {sharedOptions} from './shared-options.ts'
 
 const previewHelp = `
 Shows the site as it would be built, from memory: nothing is written. Errors do not stop it; what
@@ -31,7 +32,7 @@ export function addPreview(root: Command, end: (code: ExitCode) => void): void {
     .addHelpText('after', previewHelp)
     .action(async (options: Omit<PreviewOptions, 'color'>, command: Command) => {
       const {previewCommand} = await import('./preview-command.ts')
-      end(await previewCommand({...options, color: command.optsWithGlobals().color !== false}))
+      end(await previewCommand({...options, ...sharedOptions(command)}))
     })
 }
 

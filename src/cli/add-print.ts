@@ -1,6 +1,7 @@
 import {Argument, type Command} from 'commander'
 import type {ExitCode} from './exit-codes.ts'
 import type {Printable, PrintOptions} from './print-command.ts'
+import {sharedOptions} from './shared-options.ts'
 
 const printHelp = `
 Prints with a Chromium: the one --browser or CHROMIUM_PATH names, else one on the PATH or where
@@ -31,6 +32,6 @@ export function addPrint(root: Command, end: (code: ExitCode) => void): void {
     .addHelpText('after', printHelp)
     .action(async (what: Printable, options: Omit<PrintOptions, 'color'>, command: Command) => {
       const {printCommand} = await import('./print-command.ts')
-      end(await printCommand(what, {...options, color: command.optsWithGlobals().color !== false}))
+      end(await printCommand(what, {...options, ...sharedOptions(command)}))
     })
 }

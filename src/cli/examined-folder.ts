@@ -15,10 +15,14 @@ export interface ExaminedFolder {
   readonly filePath: FilePath
 }
 
-export async function examinedFolder(content: string): Promise<ExaminedFolder> {
+/** @param reader reads the folder; without it, one that has recipes is expected */
+export async function examinedFolder(
+  content: string,
+  reader: (folder: string) => Promise<ReadCookbook> = readCookbook,
+): Promise<ExaminedFolder> {
   const progress = new Progress()
   progress.begin('reading files')
-  const read = await readCookbook(content)
+  const read = await reader(content)
   progress.expect(read.sources.texts.length)
   const examined = examine(read, {
     begin: (stage) => progress.beginStage(stage),

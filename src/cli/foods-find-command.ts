@@ -1,25 +1,28 @@
-import {readCookbook} from '../cookbook/read-folder.ts'
 import {understandCookbook} from '../cookbook/understand.ts'
 import {findFoods} from '../food/find-foods.ts'
+import {foodsJson} from '../report/food-report.ts'
 import {foodTable} from '../report/food-text.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
+import {type FoodsFolder, readFoodsFolder} from './foods-folder.ts'
 import {print, tell} from './output.ts'
 
-export interface FindOptions {
-  readonly content: string
+export interface FindOptions extends FoodsFolder {
+  readonly format: 'text' | 'json'
   readonly most: number
 }
 
 /** Prints the foods whose name is like what was written. */
 export async function foodsFindCommand(
   words: readonly string[],
-  {content, most}: FindOptions,
+  {format, most, ...folder}: FindOptions,
 ): Promise<ExitCode> {
-  const {sources} = await readCookbook(content)
+  const {sources} = await readFoodsFolder(folder)
   const {cookbook} = understandCookbook(sources)
   const written = words.join(' ')
   const found = findFoods(written, cookbook.foods.all(), most)
-  if (found.length > 0) print(foodTable(found, cookbook.settings.carbohydrate))
+  const {carbohydrate} = cookbook.settings
+  if (format === 'json') print(foodsJson(found, carbohydrate))
+  else if (found.length > 0) print(foodTable(found, carbohydrate))
   else tell(`No food is called anything like ${written}; write its label into foods.yaml.\n`)
   return exitCodes.fine
 }

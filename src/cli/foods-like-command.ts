@@ -3,14 +3,16 @@ import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import type {Figures} from '../food/figures.ts'
 import type {Aisle, Food} from '../food/food.ts'
 import {nearestFoods} from '../food/nearest-foods.ts'
+import {nearFoodsJson} from '../report/food-report.ts'
 import {nearFoodTable} from '../report/food-text.ts'
 import {examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
+import {type FoodsFolder, readFoodsFolder} from './foods-folder.ts'
 import {namedFood} from './named-food.ts'
 import {print} from './output.ts'
 
-interface LikeOptions {
-  readonly content: string
+interface LikeOptions extends FoodsFolder {
+  readonly format: 'text' | 'json'
   readonly most: number
   /** Only foods of this aisle. */
   readonly aisle?: Aisle
@@ -26,9 +28,9 @@ interface Wanted {
 /** Prints the foods whose macros are nearest to those of a food or a recipe. */
 export async function foodsLikeCommand(
   name: string,
-  {content, most, aisle}: LikeOptions,
+  {format, most, aisle, ...folder}: LikeOptions,
 ): Promise<ExitCode> {
-  const {examined} = await examinedFolder(content)
+  const {examined} = await examinedFolder(folder.content, () => readFoodsFolder(folder))
   const {foods, settings} = examined.cookbook
   const wanted = wantedCalled(name, examined)
   const others = [...foods.all()].filter(
@@ -41,7 +43,8 @@ export async function foodsLikeCommand(
       'Its protein, fat and carbohydrate must be known, and those of some food in the aisle',
     )
   }
-  print(nearFoodTable(wanted, near, settings.carbohydrate))
+  const shown = format === 'json' ? nearFoodsJson : nearFoodTable
+  print(shown(wanted, near, settings.carbohydrate))
   return exitCodes.fine
 }
 

@@ -1,26 +1,29 @@
 import {usesOfFood} from '../nutrition/uses-of-food.ts'
+import {foodJson} from '../report/food-report.ts'
 import {foodText} from '../report/food-text.ts'
 import {paintFor} from './colour.ts'
 import {examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
+import {type FoodsFolder, readFoodsFolder} from './foods-folder.ts'
 import {namedFood} from './named-food.ts'
 import {print} from './output.ts'
 import type {SharedOptions} from './shared-options.ts'
 
-interface ShowOptions extends SharedOptions {
-  readonly content: string
+interface ShowOptions extends SharedOptions, FoodsFolder {
+  readonly format: 'text' | 'json'
 }
 
 /** Prints everything known of one food. */
 export async function foodsShowCommand(
   name: string,
-  {content, color}: ShowOptions,
+  {format, color, ...folder}: ShowOptions,
 ): Promise<ExitCode> {
-  const {examined} = await examinedFolder(content)
+  const {examined} = await examinedFolder(folder.content, () => readFoodsFolder(folder))
   const {foods, settings} = examined.cookbook
   const food = namedFood(name, foods)
   const uses = usesOfFood(food, examined.computed.values())
   const shown = {food, uses, carbohydrate: settings.carbohydrate}
-  for (const text of foodText(shown, paintFor('stdout', color))) print(text)
+  if (format === 'json') print(foodJson(shown))
+  else for (const text of foodText(shown, paintFor('stdout', color))) print(text)
   return exitCodes.fine
 }

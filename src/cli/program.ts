@@ -9,7 +9,7 @@ import {addFoods} from './add-foods.ts'
 import {addPreview} from './add-preview.ts'
 import {addPrint} from './add-print.ts'
 import type {ExitCode} from './exit-codes.ts'
-import type {SharedOptions} from './shared-options.ts'
+import {sharedOptions} from './shared-options.ts'
 import {version} from './version.ts'
 
 const contentOption = ['--content <dir>', 'folder of the cookbook', 'content'] as const
@@ -56,7 +56,7 @@ function addBuild(root: Command, end: (code: ExitCode) => void): void {
     .addHelpText('after', examples(buildExamples))
     .action(async (options: {content: string; site: string}, command: Command) => {
       const {buildCommand} = await import('./build-command.ts')
-      end(await buildCommand({...options, ...shared(command)}))
+      end(await buildCommand({...options, ...sharedOptions(command)}))
     })
 }
 
@@ -82,7 +82,7 @@ function addCheck(root: Command, end: (code: ExitCode) => void): void {
         command: Command,
       ) => {
         const {checkCommand} = await import('./check-command.ts')
-        end(await checkCommand(files, {...options, ...shared(command)}))
+        end(await checkCommand(files, {...options, ...sharedOptions(command)}))
       },
     )
 }
@@ -107,7 +107,7 @@ function addExplain(root: Command, end: (code: ExitCode) => void): void {
         command: Command,
       ) => {
         const {explainCommand} = await import('./explain-command.ts')
-        end(await explainCommand(recipe, {...options, ...shared(command)}))
+        end(await explainCommand(recipe, {...options, ...sharedOptions(command)}))
       },
     )
 }
@@ -135,12 +135,8 @@ function addNew(root: Command, end: (code: ExitCode) => void): void {
     .addHelpText('after', examples(newExamples.slice(1)))
     .action(async (title: string, options: {content: string}, command: Command) => {
       const {newRecipe} = await import('./new-recipe.ts')
-      end(await newRecipe(title, {...options, ...shared(command)}))
+      end(await newRecipe(title, {...options, ...sharedOptions(command)}))
     })
-}
-
-function shared(command: Command): SharedOptions {
-  return {color: command.optsWithGlobals().color !== false}
 }
 
 type Example = readonly [call: string, does: string]

@@ -18,7 +18,7 @@ import {textTable} from './text-table.ts'
 
 type Carbohydrate = Settings['carbohydrate']
 
-const macros = ['energy', 'protein', 'fat', 'carbohydrate'] as const
+export const macros = ['energy', 'protein', 'fat', 'carbohydrate'] as const
 
 /** Foods with id and macros per 100 g, a line each below their headings. */
 export function foodTable(foods: readonly Food[], carbohydrate: Carbohydrate): string {
@@ -51,13 +51,13 @@ function foodCells(food: Food, carbohydrate: Carbohydrate): readonly string[] {
 
 function macroCells(per100g: Figures<'100 g'>, carbohydrate: Carbohydrate): readonly string[] {
   return macros.map((nutrient) => {
-    const figure = per100g[internal(nutrient, carbohydrate)]
+    const figure = per100g[publishedOfFood(nutrient, carbohydrate)]
     return isComplete(figure) ? nutrientText(nutrient, figure.value) : 'unknown'
   })
 }
 
 /** A cookbook publishes one of the two carbohydrates. */
-function internal(nutrient: PublishedNutrient, carbohydrate: Carbohydrate): Nutrient {
+export function publishedOfFood(nutrient: PublishedNutrient, carbohydrate: Carbohydrate): Nutrient {
   return nutrient === 'carbohydrate' && carbohydrate === 'available'
     ? 'availableCarbohydrate'
     : nutrient
@@ -95,7 +95,7 @@ export function* foodText({food, uses, carbohydrate}: ShownFood, paint: Paint): 
 
 /** The table's energies by method are the program's own sums: they stay with `explain`. */
 function* figureLines(food: Food, carbohydrate: Carbohydrate): Iterable<string> {
-  const shown = publishedNutrients.map((nutrient) => internal(nutrient, carbohydrate))
+  const shown = publishedNutrients.map((nutrient) => publishedOfFood(nutrient, carbohydrate))
   const isKnown = (nutrient: Nutrient) => isComplete(food.per100g[nutrient])
   const known = shown.filter(isKnown)
   yield lines(
@@ -109,7 +109,8 @@ function* figureLines(food: Food, carbohydrate: Carbohydrate): Iterable<string> 
   yield `  unknown: ${missing.map((nutrient) => nutrientName[nutrient]).join(', ')}\n`
 }
 
-function sourceText(provenance: Provenance): string {
+/** Where a food's figures come from. */
+export function sourceText(provenance: Provenance): string {
   switch (provenance.kind) {
     case 'table':
       return `${provenance.table}, row ${provenance.row}`

@@ -110,6 +110,86 @@ describe('foods like', () => {
   })
 })
 
+describe('without a cookbook', () => {
+  const bare = (...args: readonly string[]) => run(['foods', ...args], {cwd: temporaryFolder({})})
+
+  test('the built-in table is found, shown and compared', () => {
+    expect(bare('find', 'zuchini').stdout).toContain('usda/11477')
+    expect(bare('show', 'pearl barley').stdout).toContain('No recipe uses it.')
+    expect(bare('like', 'pearl barley', '--most', '2').stdout).toMatch(/^pearl barley /mu)
+  })
+
+  test('a folder that is named must be there', () => {
+    for (const args of [
+      ['find', 'leek'],
+      ['show', 'leek'],
+      ['like', 'leek'],
+    ]) {
+      const {code, stderr} = bare(...args, '--content', 'book')
+      expect(code).toBe(2)
+      expect(stderr).toContain('the folder book is missing')
+    }
+  })
+
+  test('a cookbook without recipes has its own foods', () => {
+    const cwd = temporaryFolder({'content/foods.yaml': files['content/foods.yaml']})
+    expect(run(['foods', 'find', 'curd'], {cwd}).stdout).toContain('own/plain curd')
+    expect(run(['foods', 'show', 'plain curd'], {cwd}).stdout).toContain('Allergens: milk')
+  })
+})
+
+describe('foods as JSON', () => {
+  const parsed = (...args: readonly string[]): unknown => {
+    const {code, stdout} = foods(...args, '--format', 'json')
+    expect(code).toBe(0)
+    return JSON.parse(stdout)
+  }
+
+  test('found: macros with ±, and an empty list where nothing is like it', () => {
+    // USDA SR28 (2015), 11477: printed to 1 kcal and 0.01 g, so ± 2/√12 of the last digit.
+    expect(parsed('find', 'zuchini', '--most', '1')).toEqual({
+      foods: [
+        {
+          id: 'usda/11477',
+          name: 'courgette',
+          aisle: 'vegetables',
+          per100g: {
+            energy: {value: 17, uncertainty: expect.closeTo(0.577, 3), unit: 'kcal'},
+            protein: {value: 1.21, uncertainty: expect.closeTo(0.00577, 5), unit: 'g'},
+            fat: {value: 0.32, uncertainty: expect.closeTo(0.00577, 5), unit: 'g'},
+            carbohydrate: {value: 3.11, uncertainty: expect.closeTo(0.00577, 5), unit: 'g'},
+          },
+        },
+      ],
+    })
+    expect(parsed('find', 'xylophone')).toEqual({foods: []})
+  })
+
+  test('shown: what nobody published is left out, not 0', () => {
+    const shown = parsed('show', 'plain curd')
+    expect(shown).toMatchObject({
+      id: 'own/plain curd',
+      source: 'label in foods.yaml, line 3',
+      contains: ['milk'],
+      per100g: {energy: {value: 62, unit: 'kcal'}},
+      usedIn: [{slug: 'bowl', through: 'Curd dressing'}, {slug: 'dressing'}],
+    })
+    expect(shown).not.toHaveProperty('per100g.fibre')
+    expect(parsed('show', 'river/R1')).not.toHaveProperty('contains')
+    expect(parsed('show', 'pearl barley')).toMatchObject({measures: {cup: 200}})
+  })
+
+  test('alike: how far apart, nearest first', () => {
+    const near = parsed('like', 'dressing', '--most', '2')
+    expect(near).toMatchObject({
+      wanted: {name: 'Curd dressing'},
+      foods: [{apart: expect.any(Number)}, {apart: expect.any(Number)}],
+    })
+    const [first, second] = Object(near).foods
+    expect(first.apart).toBeLessThanOrEqual(second.apart)
+  })
+})
+
 describe('foods audit', () => {
   test('prints what is odd, and counts what it looked at; odd is not wrong', () => {
     const aged = foods('audit', '--today', '2027-10-04')
