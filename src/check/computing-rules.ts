@@ -40,6 +40,11 @@ export const computingRules = {
     summary: 'No recipe contains itself, not even by way of others.',
     why: 'Its figures would have to be known before they can be computed.',
   },
+  'component-nesting': {
+    severity: 'error',
+    summary: 'Components stand within one another 50 levels deep at most.',
+    why: 'No kitchen nests deeper; a cookbook made to exhaust the computation stops here.',
+  },
   'recipe-computed': {
     severity: 'error',
     summary: 'What a recipe uses can be understood.',

@@ -17,4 +17,6 @@ export const limits = {
   folderFiles: 10_000,
   /** Ingredient lines of one recipe. A feast has about 60. */
   recipeIngredients: 1_000,
+  /** Components within one another. A layered cake has about 4. */
+  componentLevels: 50,
 } as const

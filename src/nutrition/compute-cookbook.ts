@@ -1,9 +1,10 @@
 import type {Cookbook} from '../cookbook/cookbook.ts'
+import {limits} from '../cookbook/limits.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {Recipe} from '../cookbook/recipe.ts'
 import {computeRecipe} from './compute-recipe.ts'
 import type {Computed} from './computed.ts'
-import {type RecipeLoop, recipeOrder} from './recipe-graph.ts'
+import {type RecipePath, recipeOrder} from './recipe-graph.ts'
 
 export interface ComputedCookbook {
   /** By slug, in the cookbook's order; recipes that could not be computed are not in it. */
@@ -24,8 +25,8 @@ export function computeRecipes(
   recipes: ReadonlyMap<string, Recipe>,
   cookbook: Cookbook,
 ): ComputedCookbook {
-  const {ordered, loops} = recipeOrder(recipes)
-  const problems: Problem[] = loops.map(loopProblem)
+  const {ordered, loops, tooDeep} = recipeOrder(recipes)
+  const problems: Problem[] = [...loops.map(loopProblem), ...tooDeep.map(nestingProblem)]
   const bySlug = new Map<string, Computed>()
   for (const recipe of ordered) {
     const result = computeRecipe(recipe, cookbook, bySlug)
@@ -40,7 +41,7 @@ export function computeRecipes(
   return {computed, problems}
 }
 
-function loopProblem({path, recipe, use}: RecipeLoop): Problem {
+function loopProblem({path, recipe, use}: RecipePath): Problem {
   return {
     ruleId: 'component-loop',
     severity: 'error',
@@ -49,5 +50,21 @@ function loopProblem({path, recipe, use}: RecipeLoop): Problem {
     reason: `Component \`${use.value}\` contains itself: \`${path.join(' → ')}\`, expected a chain that ends`,
     actual: use.value,
     note: 'Use a food, or a recipe that does not lead back here, in one of the recipes named.',
+  }
+}
+
+/** Slugs named at either end of a long way. */
+const endsNamed = 3
+
+function nestingProblem({path, recipe, use}: RecipePath): Problem {
+  const way = [...path.slice(0, endsNamed), '…', ...path.slice(-endsNamed)].join(' → ')
+  return {
+    ruleId: 'component-nesting',
+    severity: 'error',
+    file: recipe.path,
+    place: use.place,
+    reason: `Component \`${use.value}\` nests \`${path.length - 1}\` levels deep by \`${way}\`, expected \`${limits.componentLevels}\` at most`,
+    actual: use.value,
+    note: `Every step of the way: ${path.join(' → ')}.`,
   }
 }

@@ -21,37 +21,41 @@ export interface FoodInDish extends FoodWithin {
  * is not entered again: it adds nothing new, and chains of shared ones would grow without end.
  */
 export function foodsInDish(computed: Computed): readonly FoodInDish[] {
-  const foods = walk()
+  const walk = new Walk()
   return choicesOf(computed).flatMap(({line, ingredient, isByChoice}) =>
-    Array.from(foods(ingredient, isByChoice, []), (found) => ({...found, line})),
+    walk.foods(ingredient, isByChoice).map((found) => ({...found, line})),
   )
 }
 
 /** Every food of one ingredient; of a component, those it is made from. */
 export function foodsWithin(ingredient: Ingredient): readonly FoodWithin[] {
-  return [...walk()(ingredient, false, [])]
+  return new Walk().foods(ingredient, false)
 }
 
-type Walk = (
-  ingredient: Ingredient,
-  isByChoice: boolean,
-  through: readonly Computed[],
-) => Iterable<FoodWithin>
-
 /** A walk enters each component once for sure and once by choice. */
-function walk(): Walk {
-  const seen = {sure: new Set<Computed>(), byChoice: new Set<Computed>()}
-  return function* foods(ingredient, isByChoice, through): Iterable<FoodWithin> {
+class Walk {
+  readonly #sure = new Set<Computed>()
+  readonly #byChoice = new Set<Computed>()
+
+  foods(ingredient: Ingredient, isByChoice: boolean): readonly FoodWithin[] {
+    const found: FoodWithin[] = []
+    this.#addTo(found, ingredient, {isByChoice, through: []})
+    return found
+  }
+
+  #addTo(found: FoodWithin[], ingredient: Ingredient, way: Omit<FoodWithin, 'food'>): void {
     if (ingredient.kind === 'food') {
-      yield {food: ingredient.food, through, isByChoice}
+      found.push({food: ingredient.food, ...way})
       return
     }
     const {computed} = ingredient
-    const entered = isByChoice ? seen.byChoice : seen.sure
+    const entered = way.isByChoice ? this.#byChoice : this.#sure
     if (entered.has(computed)) return
     entered.add(computed)
+    const through = [...way.through, computed]
     for (const choice of choicesOf(computed)) {
-      yield* foods(choice.ingredient, isByChoice || choice.isByChoice, [...through, computed])
+      const isByChoice = way.isByChoice || choice.isByChoice
+      this.#addTo(found, choice.ingredient, {isByChoice, through})
     }
   }
 }
