@@ -1,16 +1,18 @@
-import {randomUUID} from 'node:crypto'
-import {promises as disk} from 'node:fs'
 import path from 'node:path'
-import {diskReason, EnvironmentFailure, errorCode} from '../cookbook/environment-failure.ts'
+import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {readTableMapping} from '../cookbook/read-table-mapping.ts'
-import type {TableMapping} from '../food/import/table-mapping.ts'
 import {countText} from '../report/count-text.ts'
 import {message} from '../report/message.ts'
 import {textMessages} from '../report/text-report.ts'
 import {paintFor} from './colour.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
+import {importBranded} from './import-branded.ts'
 import {importFdc} from './import-fdc.ts'
+import {importBrandedJson, importFdcJson} from './import-fdc-json.ts'
+import {mappingText, refuseSecond, wholeFile, withWorkFolder} from './import-files.ts'
 import {importRows} from './import-rows.ts'
+import type {ImportedFoods} from './imported-foods.ts'
+import {kindOfDownload} from './kind-of-download.ts'
 import {print, tell} from './output.ts'
 import type {SharedOptions} from './shared-options.ts'
 
@@ -23,27 +25,54 @@ export interface ImportOptions extends SharedOptions {
 }
 
 /**
- * Brings a published table into the cookbook: a folder of FoodData Central as it is, any other by
- * a mapping of its columns, which is kept beside it. The table that was there stays until the new one is whole.
+ * Brings a published table into the cookbook: downloads of FoodData Central as they are, any other
+ * by a mapping of its columns, which is kept beside it. The table that was there stays until the
+ * new one is whole.
  */
-export async function foodsImportCommand(
-  file: string,
-  {content, as, map, color}: ImportOptions,
-): Promise<ExitCode> {
+export async function foodsImportCommand(file: string, options: ImportOptions): Promise<ExitCode> {
+  const {content, as} = options
   if (!/^[a-z0-9][a-z0-9-]*$/.test(as)) {
     throw new EnvironmentFailure(
       `The table cannot be called ${as}, expected small letters, digits and hyphens`,
     )
   }
-  const folder = path.join(content, 'tables')
-  const target = path.join(folder, `${as}.tsv`)
-  if (await isFolder(file)) {
-    const count = await whole(target, (out) => importFdc(file, out))
-    print(`${target}: ${countText(count, 'food')}, named ${as}/<fdc_id>\n`)
-    return exitCodes.fine
+  const small = path.join(content, 'tables', `${as}.tsv`)
+  const large = path.join(content, 'tables', `${as}.foods`)
+  const fdcId = `${as}/<fdc_id>`
+  switch (await kindOfDownload(file)) {
+    case 'folder':
+      refuseSecond(large)
+      return told(small, fdcId, await wholeFile(small, (out) => importFdc(file, out)))
+    case 'json':
+      refuseSecond(large)
+      return told(small, fdcId, await wholeFile(small, (out) => importFdcJson(file, out)))
+    case 'branded folder':
+      refuseSecond(small)
+      return told(
+        large,
+        fdcId,
+        await withWorkFolder(large, (out, work) => importBranded(file, out, work)),
+      )
+    case 'branded json':
+      refuseSecond(small)
+      return told(
+        large,
+        fdcId,
+        await withWorkFolder(large, (out, work) => importBrandedJson(file, out, work)),
+      )
+    case 'text':
+      refuseSecond(large)
+      return await importText(file, small, options)
   }
+}
+
+async function importText(
+  file: string,
+  target: string,
+  {as, map, color}: ImportOptions,
+): Promise<ExitCode> {
   // Not `.yaml`: a text there that no build reads would be told at every check.
-  const saved = path.join(folder, `${as}.mapping`)
+  const saved = path.join(path.dirname(target), `${as}.mapping`)
   const text = await mappingText(map ?? saved)
   const {mapping, problems} = readTableMapping({path: map ?? saved, text})
   if (!mapping) {
@@ -51,53 +80,16 @@ export async function foodsImportCommand(
     for (const line of textMessages(messages, paintFor('stderr', color))) tell(line)
     return exitCodes.errorsFound
   }
-  const count = await whole(target, (out) => importRows(file, mapping, out))
-  if (map !== undefined) await whole(saved, (out) => out.writeFile(text))
-  print(`${target}: ${countText(count, 'food')}, named ${as}/${example(mapping)}\n`)
+  const count = await wholeFile(target, (out) => importRows(file, mapping, out))
+  if (map !== undefined) await wholeFile(saved, (out) => out.writeFile(text))
+  const heading = mapping.columns[0]?.from.join(' ') ?? 'id'
+  return told(target, `${as}/<${heading}>`, {count})
+}
+
+function told(target: string, id: string, {count, leftOut}: ImportedFoods): ExitCode {
+  print(`${target}: ${countText(count, 'food')}, named ${id}\n`)
+  if (leftOut) {
+    tell(`${countText(leftOut.count, 'food')} left out as unusable, the first: ${leftOut.first}\n`)
+  }
   return exitCodes.fine
-}
-
-function example({columns}: TableMapping): string {
-  return `<${columns[0]?.from.join(' ') ?? 'id'}>`
-}
-
-async function isFolder(file: string): Promise<boolean> {
-  try {
-    return (await disk.stat(file)).isDirectory()
-  } catch (error) {
-    throw new EnvironmentFailure(`Cannot read ${file}: ${diskReason(error)}`)
-  }
-}
-
-async function mappingText(file: string): Promise<string> {
-  try {
-    return await disk.readFile(file, 'utf8')
-  } catch (error) {
-    throw new EnvironmentFailure(
-      `Cannot read the mapping ${file}: ${diskReason(error)}`,
-      'scalepan help foods import shows what a mapping looks like; give yours with --map FILE',
-    )
-  }
-}
-
-/** Writes a file beside its place and moves it there when it is whole; else leaves nothing. */
-async function whole<T>(target: string, write: (out: disk.FileHandle) => Promise<T>): Promise<T> {
-  const beside = path.join(path.dirname(target), `.${path.basename(target)}.${randomUUID()}`)
-  try {
-    await disk.mkdir(path.dirname(target), {recursive: true})
-    const out = await disk.open(beside, 'wx')
-    let result: T
-    try {
-      result = await write(out)
-      await out.sync()
-    } finally {
-      await out.close()
-    }
-    await disk.rename(beside, target)
-    return result
-  } catch (error) {
-    await disk.rm(beside, {force: true})
-    if (errorCode(error) === undefined) throw error
-    throw new EnvironmentFailure(`Cannot write ${target}: ${diskReason(error)}`)
-  }
 }

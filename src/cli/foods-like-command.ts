@@ -2,12 +2,13 @@ import type {Examined} from '../build.ts'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import type {Figures} from '../food/figures.ts'
 import type {Aisle, Food} from '../food/food.ts'
-import {nearestFoods} from '../food/nearest-foods.ts'
+import {NearestFoods} from '../food/nearest-foods.ts'
 import {nearFoodsJson} from '../report/food-report.ts'
 import {nearFoodTable} from '../report/food-text.ts'
 import {examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {type FoodsFolder, readFoodsFolder} from './foods-folder.ts'
+import {fromLargeTables} from './large-tables.ts'
 import {namedFood} from './named-food.ts'
 import {print} from './output.ts'
 
@@ -30,13 +31,21 @@ export async function foodsLikeCommand(
   name: string,
   {format, most, aisle, ...folder}: LikeOptions,
 ): Promise<ExitCode> {
-  const {examined} = await examinedFolder(folder.content, () => readFoodsFolder(folder))
+  const {examined} = await examinedFolder(folder.content, () => readFoodsFolder(folder, [name]))
   const {foods, settings} = examined.cookbook
   const wanted = wantedCalled(name, examined)
-  const others = [...foods.all()].filter(
-    (food) => food.id !== wanted.food?.id && (aisle === undefined || food.aisle === aisle),
-  )
-  const near = nearestFoods(wanted.per100g, others, most)
+  const isOther = (food: Food): boolean =>
+    food.id !== wanted.food?.id && (aisle === undefined || food.aisle === aisle)
+  const nearest = new NearestFoods(wanted.per100g, most)
+  for (const food of foods.all()) if (isOther(food)) nearest.add(food)
+  await fromLargeTables(folder, async (table) => {
+    for await (const food of table.foodsByWeight()) {
+      // A row that the cookbook names has been shown already.
+      if (isOther(food) && foods.lookUp(food.id) === undefined) nearest.add(food)
+    }
+    return []
+  })
+  const near = nearest.nearest()
   if (near.length === 0) {
     throw new EnvironmentFailure(
       `Nothing can be compared with ${name}`,

@@ -18,7 +18,7 @@ export async function foodsShowCommand(
   name: string,
   {format, color, ...folder}: ShowOptions,
 ): Promise<ExitCode> {
-  const {examined} = await examinedFolder(folder.content, () => readFoodsFolder(folder))
+  const {examined} = await examinedFolder(folder.content, () => readFoodsFolder(folder, [name]))
   const {foods, settings} = examined.cookbook
   const food = namedFood(name, foods)
   const uses = usesOfFood(food, examined.computed.values())

@@ -1,19 +1,17 @@
 import type {promises as disk} from 'node:fs'
-import path from 'node:path'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import type {DelimitedRow} from '../food/import/delimited-rows.ts'
-import {fdcColumns, fdcNutrients} from '../food/import/fdc-nutrients.ts'
-import {rowFault} from '../food/table-row.ts'
-import {refusal, rowsOf} from './download-rows.ts'
+import {fdcAmount, fdcLine, fdcTableColumns} from '../food/import/fdc-food.ts'
+import {fdcNutrients} from '../food/import/fdc-nutrients.ts'
+import {refusal} from './download-rows.ts'
+import {FdcFolder} from './fdc-folder.ts'
+import type {ImportedFoods} from './imported-foods.ts'
 
 /** Kinds of food that are one composition each; the downloads list samples and markets beside. */
-const foodKinds: ReadonlySet<string> = new Set(['foundation_food', 'sr_legacy_food'])
+export const foodKinds: ReadonlySet<string> = new Set(['foundation_food', 'sr_legacy_food'])
 
 /** Foods held in memory at once. SR Legacy has about 7,800. */
 const mostFoods = 50_000
-
-/** Carbohydrate, by difference. */
-const byDifference = '1005'
 
 /** A food while its figures come in. */
 interface ComingFood {
@@ -26,53 +24,21 @@ interface ComingFood {
 /**
  * Turns a folder of FoodData Central (Foundation or SR Legacy, CSV) into a brought table, its foods
  * named by `fdc_id`. In memory are the foods; the figures, a hundred times as many, go by.
- * @returns how many foods there are
  */
-export async function importFdc(folder: string, out: disk.FileHandle): Promise<number> {
-  await checkUnits(path.join(folder, 'nutrient.csv'))
-  const foodFile = path.join(folder, 'food.csv')
-  const foods = await readFoods(foodFile)
-  await readAmounts(path.join(folder, 'food_nutrient.csv'), foods)
-  await out.write(`${['id', 'name', ...fdcColumns].join('\t')}\n`)
-  for (const [id, food] of foods) await out.write(`${tableLine(id, food, foodFile)}\n`)
-  return foods.size
+export async function importFdc(path: string, out: disk.FileHandle): Promise<ImportedFoods> {
+  const folder = await FdcFolder.open(path)
+  await folder.checkUnits()
+  const foods = await readFoods(folder)
+  await readAmounts(folder, foods)
+  await out.write(`${fdcTableColumns.join('\t')}\n`)
+  for (const [id, food] of foods) await out.write(`${tableLine(id, food, folder)}\n`)
+  return {count: foods.size}
 }
 
-/** Rows of a CSV by the headings asked for; every row has as many cells as the header. */
-async function* cellsOf<const H extends string>(
-  file: string,
-  headings: readonly H[],
-): AsyncIterable<{readonly row: DelimitedRow; readonly cell: (heading: H) => string}> {
-  let header: readonly string[] | undefined
-  for await (const row of rowsOf(file, ',')) {
-    if (!header) {
-      header = row.cells
-      const missing = headings.find((heading) => !row.cells.includes(heading))
-      if (missing !== undefined) throw refusal(file, row, `a column \`${missing}\``)
-      continue
-    }
-    const {cells} = row
-    const places = header
-    if (cells.length !== places.length) {
-      throw refusal(file, row, `\`${places.length}\` cells, not \`${cells.length}\``)
-    }
-    yield {row, cell: (heading) => cells[places.indexOf(heading)]?.trim() ?? ''}
-  }
-}
-
-async function checkUnits(file: string): Promise<void> {
-  for await (const {row, cell} of cellsOf(file, ['id', 'name', 'unit_name'])) {
-    const nutrient = fdcNutrients.get(cell('id'))
-    const unit = cell('unit_name').toUpperCase()
-    if (nutrient && unit !== nutrient.unit) {
-      throw refusal(file, row, `\`${cell('name')}\` in \`${nutrient.unit}\`, not in \`${unit}\``)
-    }
-  }
-}
-
-async function readFoods(file: string): Promise<ReadonlyMap<string, ComingFood>> {
+async function readFoods(folder: FdcFolder): Promise<ReadonlyMap<string, ComingFood>> {
   const foods = new Map<string, ComingFood>()
-  for await (const {row, cell} of cellsOf(file, ['fdc_id', 'data_type', 'description'])) {
+  const file = folder.file('food')
+  for await (const {row, cell} of folder.rows('food', ['fdc_id', 'data_type', 'description'])) {
     if (!foodKinds.has(cell('data_type'))) continue
     const [id, name] = [cell('fdc_id'), cell('description').replace(/\s+/g, ' ')]
     if (!/^\d+$/.test(id)) throw refusal(file, row, `a number as \`fdc_id\`, not \`${id}\``)
@@ -83,34 +49,32 @@ async function readFoods(file: string): Promise<ReadonlyMap<string, ComingFood>>
   if (foods.size > 0) return foods
   throw new EnvironmentFailure(
     `${file} has no foods of ${[...foodKinds].join(' or ')}`,
-    'Branded foods are not imported: copy the packet with scalepan foods label',
+    'Branded foods come in where branded_food.csv lies beside it',
   )
 }
 
-async function readAmounts(file: string, foods: ReadonlyMap<string, ComingFood>): Promise<void> {
-  for await (const {row, cell} of cellsOf(file, ['fdc_id', 'nutrient_id', 'amount'])) {
+async function readAmounts(
+  folder: FdcFolder,
+  foods: ReadonlyMap<string, ComingFood>,
+): Promise<void> {
+  const table = 'food_nutrient'
+  for await (const {row, cell} of folder.rows(table, ['fdc_id', 'nutrient_id', 'amount'])) {
     const food = foods.get(cell('fdc_id'))
     const id = cell('nutrient_id')
-    const amount = cell('amount')
-    if (!food || !fdcNutrients.has(id) || amount === '') continue
-    // Worked out by difference, it may come out a little below 0: there is none.
-    const isNone = id === byDifference && /^-[\d.]+$/.test(amount)
-    if (!isNone && !/^(?:\d+\.?\d*|\.\d+)$/.test(amount)) {
-      throw refusal(file, row, `a number as \`amount\`, not \`${amount}\``)
-    }
-    food.amounts.set(id, isNone ? '0' : amount)
+    const written = cell('amount')
+    if (!food || !fdcNutrients.has(id) || written === '') continue
+    const amount = fdcAmount(id, written)
+    if (!amount.ok) throw refusal(folder.file(table), row, amount.expected)
+    food.amounts.set(id, amount.value)
   }
 }
 
-function tableLine(id: string, {name, row, amounts}: ComingFood, file: string): string {
+function tableLine(id: string, {name, row, amounts}: ComingFood, folder: FdcFolder): string {
   // A figure file that is cut off between two rows leaves foods behind without any figure.
-  if (amounts.size === 0) throw refusal(file, row, `figures of \`${name}\` in food_nutrient.csv`)
-  const cells = fdcColumns.map((column) => {
-    const ids = [...fdcNutrients].filter(([, nutrient]) => nutrient.column === column)
-    return ids.map(([each]) => amounts.get(each)).find((amount) => amount !== undefined) ?? ''
-  })
-  const text = [id, name, ...cells].join('\t')
-  const fault = rowFault({text, line: row.line, start: 0}, ['id', 'name', ...fdcColumns])
-  if (fault) throw refusal(file, row, `other figures of \`${name}\`: ${fault.reason}`)
-  return text
+  if (amounts.size === 0) {
+    throw refusal(folder.file('food'), row, `figures of \`${name}\` in food_nutrient.csv`)
+  }
+  const line = fdcLine({id, name, amounts}, fdcTableColumns)
+  if (!line.ok) throw refusal(folder.file('food'), row, line.expected)
+  return line.value
 }

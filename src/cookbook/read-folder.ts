@@ -9,6 +9,7 @@ import {limits} from './limits.ts'
 import {type ListedFile, type Listing, listFolder} from './list-folder.ts'
 import {placeBetween, pointsOf} from './points.ts'
 import type {Problem} from './problem.ts'
+import {readNamedRows} from './read-table-rows.ts'
 import type {ReadCookbook, SourceImage, SourceText} from './sources.ts'
 import {svgFault} from './still-svg.ts'
 
@@ -27,13 +28,19 @@ export async function readCookbook(folder: string): Promise<ReadCookbook> {
  * Reads a cookbook folder. What the writer can mend in a file is a problem; a folder or file the
  * system will not hand over is an `EnvironmentFailure` that names all of them.
  * @param folder as the writer typed it, for messages
+ * @param named foods that are asked for beside those of the recipes, by id or name: of a table too
+ *   large to be read whole, only rows that something names are read
  */
-export async function readFolder(folder: string): Promise<ReadCookbook> {
+export async function readFolder(
+  folder: string,
+  named: readonly string[] = [],
+): Promise<ReadCookbook> {
   const root = await cookbookRoot(folder)
   const listing = await listed(folder, root)
   const reading = new Reading(folder, root, [...listing.problems])
   const texts: SourceText[] = []
   for (const file of listing.texts) texts.push(...(await reading.text(file)))
+  texts.push(...(await readNamedRows(root, texts, named)))
   const images: SourceImage[] = []
   for (const file of reading.withinAllImages(listing.images)) {
     images.push(...(await reading.image(file)))

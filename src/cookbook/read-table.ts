@@ -12,7 +12,10 @@ const ruleOfFault: Readonly<Record<TableFault['kind'], ReadingRuleId>> = {
   unreadable: 'readable-value',
 }
 
-/** Reads tables/<name>.tsv; rows that cannot be used are left out and told. */
+/**
+ * Reads tables/<name>.tsv, or the rows of tables/<name>.foods that the cookbook names; rows that
+ * cannot be used are left out and told.
+ */
 export function readTable({path, text}: SourceText): {
   readonly table: BroughtTable
   readonly problems: readonly Problem[]
@@ -26,5 +29,5 @@ export function readTable({path, text}: SourceText): {
 
 /** `tables/national.tsv` is the table `national`. */
 function tableName(path: string): string {
-  return path.slice(path.lastIndexOf('/') + 1).replace(/\.tsv$/i, '')
+  return path.slice(path.lastIndexOf('/') + 1).replace(/\.(?:tsv|foods)$/i, '')
 }

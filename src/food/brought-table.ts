@@ -1,6 +1,8 @@
 import {aisles, type Food} from './food.ts'
-import {columnOfNutrient, type TableColumn} from './table-columns.ts'
+import {convertedWidth} from './rounding/converted.ts'
+import {columnOfNutrient} from './table-columns.ts'
 import {type TableFigure, tableFigures} from './table-figures.ts'
+import type {HeaderColumn} from './table-header.ts'
 
 /** A composition table that a cookbook brings. */
 export interface BroughtTable {
@@ -14,47 +16,73 @@ export interface BroughtTable {
   foods(): Iterable<Food>
 }
 
-/** One row, cell by cell; undefined where the table has no such column. */
+/** One row that has been checked. */
 export interface TableRow {
-  readonly id: string
-  readonly name: string
-  cell(column: TableColumn): string | undefined
+  /** In the order of the cells. */
+  readonly columns: readonly HeaderColumn[]
+  /** Without its line end. */
+  readonly line: string
 }
+
+// Shared by all: a table has thousands of foods, and says none of this.
+const nothing: ReadonlySet<never> = new Set<never>()
+const noMeasures: ReadonlyMap<string, number> = new Map()
+const noWords: readonly never[] = []
 
 /**
  * A row as a food. The table says nothing of allergens or of what the food is made from, and
- * nothing of how it comes.
+ * nothing of how it comes. Its line is cut into cells once more when a figure is asked for.
  */
 export function broughtFood(row: TableRow, table: string): Food {
-  const group = row.cell('group')?.toLowerCase()
-  const refuse = numberOf(row.cell('refuse_pct'))
-  const ash = numberOf(row.cell('ash_g'))
+  const cells = cellsOfRow(row)
+  const id = cells('id') ?? ''
+  const name = cells('name') ?? ''
+  const group = cells('group')?.toLowerCase()
+  const refuse = numberOf(cells('refuse_pct'))
+  const ash = numberOf(cells('ash_g'))
   return {
-    id: `${table}/${row.id}`,
-    name: row.name,
-    also: [],
+    id: `${table}/${id}`,
+    name,
+    also: noWords,
     aisle: aisles.find((aisle) => aisle === group) ?? 'other',
-    from: [],
-    traits: new Set(),
-    contains: new Set(),
-    mayContain: new Set(),
+    from: noWords,
+    traits: nothing,
+    contains: nothing,
+    mayContain: nothing,
     allergensKnown: false,
     refuseRatio: (refuse?.value ?? 0) / 100,
-    measures: new Map(),
-    per100g: tableFigures((nutrient) => {
-      const column = columnOfNutrient[nutrient]
-      return column && numberOf(row.cell(column))
-    }, row.name),
+    measures: noMeasures,
+    per100g: rowFigures(row, name),
     ...(ash && {ashGrams: ash.value}),
-    provenance: {kind: 'table', table, row: row.id},
+    provenance: {kind: 'table', table, row: id},
   }
 }
 
+function rowFigures(row: TableRow, name: string): Food['per100g'] {
+  let cells: Cells | undefined
+  return tableFigures((nutrient) => {
+    cells ??= cellsOfRow(row)
+    const column = columnOfNutrient[nutrient]
+    const figure = column && numberOf(cells(column))
+    const serving = numberOf(cells('serving_g'))?.value ?? 0
+    return figure && serving > 0
+      ? {...figure, width: convertedWidth(nutrient, figure, serving)}
+      : figure
+  }, name)
+}
+
+/** The cell of a column; undefined where the table has no such column. */
+type Cells = (column: HeaderColumn) => string | undefined
+
+function cellsOfRow({columns, line}: TableRow): Cells {
+  const cells = line.split('\t')
+  return (column) => cells[columns.indexOf(column)]?.trim()
+}
+
 /** A checked cell; its last written digit is the step it was rounded to. Blank is unknown. */
-function numberOf(cell: string | undefined): TableFigure | undefined {
-  const written = cell?.trim() ?? ''
-  if (written === '') return undefined
-  const point = written.indexOf('.')
-  const decimals = point === -1 ? 0 : written.length - point - 1
-  return {value: Number(written), increment: 10 ** -decimals}
+function numberOf(cell = ''): TableFigure | undefined {
+  if (cell === '') return undefined
+  const point = cell.indexOf('.')
+  const decimals = point === -1 ? 0 : cell.length - point - 1
+  return {value: Number(cell), increment: 10 ** -decimals}
 }

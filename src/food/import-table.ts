@@ -3,7 +3,7 @@ import type {Food} from './food.ts'
 import {nameKey} from './name-key.ts'
 import {type Cell, cellsOf, placeOf, type TableFault, type TableLine} from './table-fault.ts'
 import {type HeaderColumn, readHeader} from './table-header.ts'
-import {rowFault, soundRow} from './table-row.ts'
+import {rowFault, soundRow, volumeFault} from './table-row.ts'
 
 /** Faults told one by one; a column in the wrong unit has one in every row. */
 const mostFaults = 20
@@ -60,7 +60,7 @@ function soundRows(
     }
     const line = lineAt(text, start, number)
     if (line.text === '') continue
-    const fault = rowFault(line, columns) ?? nameFault(line, rows)
+    const fault = rowFault(line, columns) ?? volumeFault(line, columns) ?? nameFault(line, rows)
     if (fault === undefined) continue
     if (faults.length < mostFaults) faults.push(fault)
     else untold++
@@ -125,9 +125,7 @@ function openedTable({name, text, columns, rows}: Opened): BroughtTable {
   }
 
   function foodAt(start: number): Food {
-    const cells = cellsOf(lineAt(text, start, 1))
-    const cell = (column: HeaderColumn): string | undefined => cells[columns.indexOf(column)]?.text
-    return broughtFood({id: cell('id') ?? '', name: cell('name') ?? '', cell}, name)
+    return broughtFood({columns, line: lineAt(text, start, 1).text}, name)
   }
 }
 

@@ -9,22 +9,34 @@ export interface NearFood {
   readonly distanceKcal: number
 }
 
-/**
- * The foods whose macros are nearest, nearest first. A food with an unknown macro is left out: it
- * might be anywhere.
- * @param most length of the answer at most
- */
-export function nearestFoods(
-  figures: Figures<'100 g'>,
-  foods: Iterable<Food>,
-  most: number,
-): readonly NearFood[] {
-  const near: NearFood[] = []
-  for (const food of foods) {
-    const distanceKcal = macroDistanceKcal(figures, food.per100g)
-    if (distanceKcal !== undefined) near.push({food, distanceKcal})
+/** Finds the foods whose macros are nearest, holding no more than a few of those it is shown. */
+export class NearestFoods {
+  readonly #figures: Figures<'100 g'>
+  readonly #most: number
+  readonly #near: NearFood[] = []
+
+  /** @param most length of the answer at most */
+  constructor(figures: Figures<'100 g'>, most: number) {
+    this.#figures = figures
+    this.#most = most
   }
-  return near.toSorted((left, right) => left.distanceKcal - right.distanceKcal).slice(0, most)
+
+  /** Shows another food. One with an unknown macro is left out: it might be anywhere. */
+  add(food: Food): void {
+    const distanceKcal = macroDistanceKcal(this.#figures, food.per100g)
+    if (distanceKcal === undefined) return
+    this.#near.push({food, distanceKcal})
+    if (this.#near.length > 2 * this.#most + 64) {
+      this.#near.splice(0, this.#near.length, ...this.nearest())
+    }
+  }
+
+  /** Nearest first; of those as near, the first that was shown. */
+  nearest(): readonly NearFood[] {
+    return this.#near
+      .toSorted((left, right) => left.distanceKcal - right.distanceKcal)
+      .slice(0, this.#most)
+  }
 }
 
 const {protein, fat, carbohydrate} = methodFactors.energyGeneral

@@ -1,10 +1,10 @@
 import {slips} from '../units/nearest.ts'
 
 /** Likeness from which a name is worth offering; found on misspelt kitchen names, no source. */
-const leastLikeness = 0.6
+export const leastLikeness = 0.6
 
 /** Letters from which a text is no misspelt name; comparing it would only take time. */
-const longestName = 120
+export const longestName = 120
 
 /** A name as it is compared with others. */
 export interface SpelledName {
@@ -96,7 +96,7 @@ function wordLikeness(
 }
 
 /** 1 − slips ÷ length of the longer word; 0 below `least`: then it is another word. */
-function spellingLikeness(left: string, right: string, least: number): number {
+export function spellingLikeness(left: string, right: string, least: number): number {
   if (left === right) return 1
   const longer = Math.max(left.length, right.length)
   const limit = Math.floor(longer * (1 - least)) + 1

@@ -4,6 +4,8 @@ import type {Nutrient} from './nutrients.ts'
 export const tableColumns = [
   'group',
   'refuse_pct',
+  'serving_g',
+  'serving_ml',
   'water_g',
   'energy_kcal',
   'protein_g',

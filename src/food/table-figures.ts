@@ -9,6 +9,8 @@ export interface TableFigure {
   readonly value: number
   /** The step it was rounded to. */
   readonly increment: number
+  /** How wide what it may be is, where the table converted it from a label's serving. */
+  readonly width?: number
 }
 
 /**
@@ -52,7 +54,7 @@ export function tableFigures(
 function rounded(printed: TableFigure | undefined, nutrient: Nutrient, foodName: string): Figure {
   if (!printed) return unknown(foodName)
   const {value, increment} = printed
-  const width = value === 0 ? increment / 2 : increment
+  const width = printed.width ?? (value === 0 ? increment / 2 : increment)
   const subject = `${nutrientName[nutrient]} of ${foodName} in the food table`
   return known(rectangular(value, width, {kind: 'table', subject}))
 }

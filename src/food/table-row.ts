@@ -17,11 +17,15 @@ const kilocalories: Limit = {largest: 910, pattern: '(?:[0-8]?\\d?\\d|90\\d|910)
 /** Of a purchase that is eaten at all, up to 99 % can be refuse. */
 const percent: Limit = {largest: 99, pattern: '\\d\\d?'}
 
+/** Grams or millilitres of a serving: what is sold at once, at most. */
+const servings: Limit = {largest: 99_999, pattern: '\\d{1,5}'}
+
 /** Milligrams and micrograms: no limit that a slip of the unit would cross for certain. */
 const unlimited: Limit = {largest: Number.POSITIVE_INFINITY, pattern: '\\d+'}
 
 function limitOf(column: FigureColumn): Limit {
   if (column === 'refuse_pct') return percent
+  if (column === 'serving_g' || column === 'serving_ml') return servings
   if (column === 'energy_kcal') return kilocalories
   return column.endsWith('_g') ? grams : unlimited
 }
@@ -43,6 +47,8 @@ function cellPattern(column: HeaderColumn): string {
   if (column === 'id') return `${notBlank}(${anyText})`
   if (column === 'name') return notBlank + anyText
   if (column === 'group') return anyText
+  // A row with figures per 100 ml is not plainly sound: who asks must look at it.
+  if (column === 'serving_ml') return ''
   return `(?:${limitOf(column).pattern}(?:\\.\\d*)?|\\.\\d+)?`
 }
 
@@ -91,4 +97,20 @@ function cellFault({text}: Cell, column: HeaderColumn): Reason | undefined {
     return {reason, note: 'Figures are per 100 g edible portion, in the unit the column names.'}
   }
   return undefined
+}
+
+/** The figures of a row with a serving in millilitres are per 100 ml: nobody knows its weight. */
+export function volumeFault(
+  line: TableLine,
+  columns: readonly HeaderColumn[],
+): TableFault | undefined {
+  const serving = cellsOf(line)[columns.indexOf('serving_ml')]
+  if (serving === undefined || serving.text === '') return undefined
+  return {
+    kind: 'unreadable',
+    place: placeOf(line, serving),
+    actual: serving.text,
+    reason: `\`serving_ml\` is \`${serving.text}\`: the figures are per 100 ml, expected per 100 g`,
+    note: 'Weigh 100 ml of it, and copy its label into foods.yaml with that weight.',
+  }
 }

@@ -144,12 +144,12 @@ test.each<[string, Name, string, string, RegExp]>([
   expect(table).toBeUndefined()
 })
 
-test('branded foods are not imported, and it is said what to do instead', () => {
+test('branded foods without the file of their packets are not imported, and it is said why', () => {
   const {code, stderr, table} = imported({
     'fdc/food.csv': '"fdc_id","data_type","description"\n"5","branded_food","CRISP OATS"\n',
   })
   expect(code).toBe(2)
-  expect(stderr).toContain('scalepan foods label')
+  expect(stderr).toContain('Branded foods come in where branded_food.csv lies beside it')
   expect(table).toBeUndefined()
 })
 

@@ -1,6 +1,7 @@
 import {expect, test} from 'vitest'
 import {coreTable} from '../../src/food/core-table.ts'
-import {macroDistanceKcal, nearestFoods} from '../../src/food/nearest-foods.ts'
+import type {Food} from '../../src/food/food.ts'
+import {macroDistanceKcal, NearestFoods} from '../../src/food/nearest-foods.ts'
 import {food} from '../kitchen.ts'
 
 const core = coreTable('us')
@@ -31,9 +32,25 @@ test('an unknown macro is not 0: its food is left out', () => {
   const unknownProtein = food('blank', {fat: 5, carbohydrate: 5})
   const far = food('far', {protein: 40, fat: 5, carbohydrate: 5})
   const near = food('near', {protein: 1, fat: 5, carbohydrate: 5})
-  expect(nearestFoods(wanted, [unknownProtein, far, near], 5)).toEqual([
+  expect(nearest(wanted, [unknownProtein, far, near], 5)).toEqual([
     {food: near, distanceKcal: 4},
     {food: far, distanceKcal: 160},
   ])
-  expect(nearestFoods(wanted, [far, near], 1)).toHaveLength(1)
+  expect(nearest(wanted, [far, near], 1)).toHaveLength(1)
 })
+
+test('of a thousand foods, in any order, the nearest are kept', () => {
+  const wanted = food('wanted', {protein: 0, fat: 0, carbohydrate: 0}).per100g
+  const foods = Array.from({length: 1_000}, (_, index) =>
+    // 617 has no factor in common with 1,000: every whole number from 0 to 999 comes once.
+    food(`food ${index}`, {protein: ((index * 617) % 1_000) / 100, fat: 0, carbohydrate: 0}),
+  )
+  const distances = nearest(wanted, foods, 3).map(({distanceKcal}) => distanceKcal)
+  expect(distances).toEqual([0, 0.04, 0.08])
+})
+
+function nearest(...[figures, foods, most]: [Food['per100g'], readonly Food[], number]) {
+  const near = new NearestFoods(figures, most)
+  for (const each of foods) near.add(each)
+  return near.nearest()
+}

@@ -26,6 +26,8 @@ export const fdcNutrients: ReadonlyMap<string, FdcNutrient> = new Map([
   ['1079', {column: 'fibre_g', unit: 'G'}],
   ['2000', {column: 'sugars_g', unit: 'G'}],
   ['1063', {column: 'sugars_g', unit: 'G'}],
+  ['1235', {column: 'added_sugars_g', unit: 'G'}],
+  ['1086', {column: 'polyols_g', unit: 'G'}],
   ['1018', {column: 'alcohol_g', unit: 'G'}],
   ['1007', {column: 'ash_g', unit: 'G'}],
   ['1093', {column: 'sodium_mg', unit: 'MG'}],

@@ -23,11 +23,13 @@ export function percentOfDay(
   const day = dailyValue[rules][nutrient]
   if (day === undefined || (rules === 'us' && nutrient === 'protein')) return undefined
   const percent = (100 * amount) / day
-  return rules === 'us' && inSteps.has(nutrient) ? steppedPercent(percent) : Math.round(percent)
+  const step = rules === 'us' ? percentStep(nutrient, percent) : undefined
+  if (step === undefined) return Math.round(percent)
+  return percent < 2 ? 0 : Math.round(percent / step) * step
 }
 
-function steppedPercent(percent: number): number {
-  if (percent < 2) return 0
-  const step = percent <= 10 ? 2 : percent <= 50 ? 5 : 10
-  return Math.round(percent / step) * step
+/** The step of a US percentage of that size; undefined for what is given to the whole percent. */
+export function percentStep(nutrient: Nutrient, percent: number): number | undefined {
+  if (!inSteps.has(nutrient)) return undefined
+  return percent <= 10 ? 2 : percent <= 50 ? 5 : 10
 }
