@@ -13,9 +13,12 @@ export interface FoodsFolder {
  * A cookbook for a command about foods. It may have no recipes; and where no folder was named there
  * may be none at all, for the built-in table is there everywhere.
  */
-export async function readFoodsFolder(folder: FoodsFolder): Promise<ReadCookbook> {
+export async function readFoodsFolder(
+  folder: FoodsFolder,
+  named: readonly string[] = [],
+): Promise<ReadCookbook> {
   if (!isThere(folder)) return {sources: {texts: [], images: []}, problems: []}
-  return readFolder(folder.content)
+  return readFolder(folder.content, named)
 }
 
 /** Whether there is a folder to look into; one that was named is looked into, and missed, by reading it. */
