@@ -1,6 +1,7 @@
 import {Argument, type Command, InvalidArgumentError, Option} from 'commander'
 import type {ExitCode} from './exit-codes.ts'
 import type {FitOptions} from './fit-command.ts'
+import {listed} from './listed-option.ts'
 import {sharedOptions} from './shared-options.ts'
 
 const fitHelp = `
@@ -67,12 +68,6 @@ export function addFit(root: Command, end: (code: ExitCode) => void): void {
         end(await fitCommand(recipe, targets, {...options, ...sharedOptions(command)}))
       },
     )
-}
-
-function listed(flags: string, description: string): Option {
-  return new Option(flags, description)
-    .default([], 'none')
-    .argParser((text: string, before: readonly string[]) => [...before, text])
 }
 
 function stepGrams(text: string): number {

@@ -1,17 +1,14 @@
 import type {LabelEntry} from '../cookbook/label-entry.ts'
 import {type Parsed, parsed} from '../units/parsed.ts'
+import {type Ask, answer, type Question} from './ask.ts'
 import {
   allergenWords,
   nameQuestion,
   originWords,
   panelQuestions,
-  type Question,
   soldQuestions,
   wordAmong,
 } from './label-questions.ts'
-
-/** Puts a question to the writer and gives the line they answer with. */
-export type Ask = (question: string) => Promise<string>
 
 /**
  * Asks for a packet line by line; an answer that cannot be read is asked for again at once.
@@ -47,18 +44,6 @@ async function answers(ask: Ask, questions: readonly Question[]): Promise<Map<st
   return given
 }
 
-/** @returns undefined where the writer passed the question over */
-async function answer(ask: Ask, {text, isOptional, read}: Question): Promise<string | undefined> {
-  let question = `${text}: `
-  for (;;) {
-    const written = (await ask(question)).trim()
-    if (written === '' && isOptional) return undefined
-    const value = read(written)
-    if (value.ok) return value.value
-    question = `  Expected ${value.expected}. ${text}: `
-  }
-}
-
 /** `none` says there are none; an empty line says nothing. */
 async function words(
   ask: Ask,
@@ -66,7 +51,6 @@ async function words(
   choices: readonly string[],
 ): Promise<readonly string[] | undefined> {
   const written = await answer(ask, {
-    key: '',
     text,
     isOptional: true,
     read: (line) => (line.toLowerCase() === 'none' ? parsed('') : listOf(line, choices)),

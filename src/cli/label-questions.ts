@@ -5,17 +5,7 @@ import {nutrientName} from '../food/nutrients.ts'
 import {parsePrinted} from '../food/parse-printed.ts'
 import {parseWeight} from '../units/parse-amount.ts'
 import {type Parsed, parsed, refused} from '../units/parsed.ts'
-
-/** One thing to ask about a packet. */
-export interface Question {
-  /** Key of foods.yaml that the answer goes under. */
-  readonly key: string
-  readonly text: string
-  /** Whether it can be passed over with an empty line. */
-  readonly isOptional: boolean
-  /** The answer as it is to be written, or what was expected. */
-  readonly read: (answer: string) => Parsed<string>
-}
+import type {Question} from './ask.ts'
 
 export const nameQuestion: Question = {
   key: 'name',

@@ -1,47 +1,59 @@
 import path from 'node:path'
+import process from 'node:process'
 import {asciiSlug} from '../cookbook/ascii-slug.ts'
+import type {Cookbook} from '../cookbook/cookbook.ts'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {readFolder} from '../cookbook/read-folder.ts'
+import {understandCookbook} from '../cookbook/understand.ts'
 import {filePathBelow} from '../report/file-path.ts'
 import {message} from '../report/message.ts'
-import {printable} from '../report/printable.ts'
 import {textMessages} from '../report/text-report.ts'
+import type {Parsed} from '../units/parsed.ts'
+import {askRecipe} from './ask-recipe.ts'
 import {paintFor} from './colour.ts'
 import {createFiles} from './create-files.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {print, tell} from './output.ts'
+import {exampleStart, type RecipeStart, recipeText, type StartLine} from './recipe-start.ts'
+import {parseServes, parseTitle, parseYield} from './recipe-values.ts'
 import type {SharedOptions} from './shared-options.ts'
-import {statedPlace, withStated} from './with-stated.ts'
-import {yamlText} from './yaml-text.ts'
+import {parseStartLine} from './start-line.ts'
+import {onTerminal} from './terminal-questions.ts'
+import {withStated} from './with-stated.ts'
 
-/** Longer titles are sentences, and do not fit into a file name. */
-const longestTitle = 80
+/** What the call says of the recipe; nothing of it: it is asked for on a terminal. */
+export interface RecipeWords {
+  readonly summary?: string
+  readonly serves?: string
+  readonly yield?: string
+  /** `pearl barley: 180 g`. */
+  readonly ingredient: readonly string[]
+  readonly step: readonly string[]
+}
 
-interface NewRecipeOptions extends SharedOptions {
+interface NewRecipeOptions extends SharedOptions, RecipeWords {
   readonly content: string
 }
 
 /** Starts a recipe in a cookbook that is there. */
 export async function newRecipe(
-  written: string,
-  {content, color}: NewRecipeOptions,
+  written: string | undefined,
+  options: NewRecipeOptions,
 ): Promise<ExitCode> {
-  const title = written.trim()
-  if (title === '' || title.length > longestTitle || printable(title) !== title) {
-    throw new EnvironmentFailure(
-      `The title is ${title === '' ? 'empty' : `\`${title}\``}, expected one line of up to ${longestTitle} characters`,
-    )
-  }
+  const {content, color} = options
+  const title = written === undefined ? undefined : taken('title', written, parseTitle)
   const {sources} = await readFolder(content)
-  const file = `recipes/${slugFor(title)}.md`
-  const {text, problems} = withStated({path: file, text: startOfRecipe(title)}, sources.texts)
+  const start = await startOf(title, options, understandCookbook(sources).cookbook)
+  const file = `recipes/${slugFor(start.title)}.md`
+  const {text, problems} = withStated({path: file, text: recipeText(start)}, sources.texts)
   createFiles(content, new Map([[file, text]]))
   const named = path.join(content, file)
   const filePath = filePathBelow(content)
   const messages = problems.map((problem) => message(problem, filePath))
   for (const line of textMessages(messages, paintFor('stderr', color))) tell(line)
   const state = problems.length === 0 ? 'It passes its checks as it is' : 'Mend what is said above'
-  print(`Wrote ${named}. ${state}; put your own ingredients in, then:
+  const isOwn = start.lines !== exampleStart.lines
+  print(`Wrote ${named}. ${state}; ${isOwn ? 'go on writing' : 'put your own ingredients in'}, then:
 
   scalepan check ${named}
   scalepan build
@@ -49,29 +61,46 @@ export async function newRecipe(
   return exitCodes.fine
 }
 
+async function startOf(
+  title: string | undefined,
+  words: RecipeWords,
+  cookbook: Cookbook,
+): Promise<RecipeStart> {
+  const {summary, serves, yield: batch, ingredient, step} = words
+  const isTold = [summary, serves, batch, ...ingredient, ...step].some((one) => one !== undefined)
+  if (!isTold && process.stdin.isTTY === true) {
+    tell('An empty line passes a question over.\n')
+    return onTerminal((ask) => askRecipe(ask, {cookbook, ...(title !== undefined && {title})}))
+  }
+  if (title === undefined) {
+    throw new EnvironmentFailure(
+      'A recipe wants a title, and there is no terminal to ask for it',
+      'Give it with the call: scalepan new recipe "Barley pot"',
+    )
+  }
+  const lines: StartLine[] = []
+  for (const one of ingredient) {
+    lines.push(taken('ingredient', one, (line) => parseStartLine(line, cookbook, lines)))
+  }
+  return {
+    ...(lines.length === 0 ? exampleStart : {serves: exampleStart.serves, lines, steps: step}),
+    ...(step.length > 0 && {steps: step}),
+    title,
+    ...(summary !== undefined && {summary}),
+    ...(serves !== undefined && {serves: taken('number of servings', serves, parseServes)}),
+    ...(batch !== undefined && {yield: taken('yield', batch, parseYield)}),
+  }
+}
+
+/** What the call says, where it can be read; else the call is at fault. */
+function taken<T>(what: string, written: string, read: (text: string) => Parsed<T>): T {
+  const value = read(written)
+  if (value.ok) return value.value
+  const shown = written.trim() === '' ? 'empty' : `\`${written}\``
+  throw new EnvironmentFailure(`The ${what} is ${shown}, expected ${value.expected}`)
+}
+
 /** A title without a Latin letter or digit gives no address; the file can be renamed at will. */
 function slugFor(title: string): string {
   return asciiSlug(title) || 'recipe'
-}
-
-function startOfRecipe(title: string): string {
-  return `---
-title: ${yamlText(title)}
-summary: One sentence that makes somebody want to cook it.
-serves: 4
-yield: 1150 g                 # the finished batch, weighed
-time: { hands-on: 10 min, total: 45 min }
-ingredients:
-  pearl barley: 180 g
-  carrot: { amount: 200 g, bought: true }   # as purchased: what the peel weighs comes off
-  onion: 100 g
-  olive oil: 15 g
-  water: 800 g
-${statedPlace}---
-
-1. Soften the [onion](#onion) in the [oil](#olive-oil).
-2. Add the [barley](#pearl-barley), the [carrot](#carrot) in slices and the [water](#water), and
-   simmer until the barley is tender, about 35 minutes.
-3. Weigh the finished pot, without the pot, and write the weight after \`yield\`.
-`
 }

@@ -6,8 +6,10 @@ import {addCompletion} from './add-completion.ts'
 import {addEditor} from './add-editor.ts'
 import {addFit} from './add-fit.ts'
 import {addFoods} from './add-foods.ts'
+import {addNew} from './add-new.ts'
 import {addPreview} from './add-preview.ts'
 import {addPrint} from './add-print.ts'
+import {type Example, examples} from './examples-text.ts'
 import type {ExitCode} from './exit-codes.ts'
 import {sharedOptions} from './shared-options.ts'
 import {version} from './version.ts'
@@ -112,35 +114,6 @@ function addExplain(root: Command, end: (code: ExitCode) => void): void {
     )
 }
 
-function addNew(root: Command, end: (code: ExitCode) => void): void {
-  const parent = root
-    .command('new')
-    .summary('start a cookbook or a recipe')
-    .description('Starts a cookbook or a recipe that passes its checks. Never overwrites a file.')
-    .addHelpText('after', examples(newExamples))
-  parent
-    .command('cookbook')
-    .description('start a cookbook: settings, foods and a recipe')
-    .addArgument(new Argument('<dir>', 'folder to make it in'))
-    .addHelpText('after', examples(newExamples.slice(0, 1)))
-    .action(async (folder: string) => {
-      const {newCookbook} = await import('./new-cookbook.ts')
-      end(await newCookbook(folder))
-    })
-  parent
-    .command('recipe')
-    .description('start a recipe')
-    .addArgument(new Argument('<title>', 'its title, which also names its file'))
-    .option(...contentOption)
-    .addHelpText('after', examples(newExamples.slice(1)))
-    .action(async (title: string, options: {content: string}, command: Command) => {
-      const {newRecipe} = await import('./new-recipe.ts')
-      end(await newRecipe(title, {...options, ...sharedOptions(command)}))
-    })
-}
-
-type Example = readonly [call: string, does: string]
-
 const rootExamples: readonly Example[] = [
   ['scalepan new cookbook kitchen', 'a cookbook that passes its checks'],
   ['scalepan check', 'is every stated figure still right?'],
@@ -163,17 +136,7 @@ const explainExamples: readonly Example[] = [
   ['scalepan explain content/recipes/barley-pot.md', 'by file'],
   ['scalepan explain barley-pot --format json', 'lines and budget for a program'],
 ]
-const newExamples: readonly Example[] = [
-  ['scalepan new cookbook kitchen', 'makes kitchen/content and kitchen/site'],
-  ['scalepan new recipe "Barley pot with lemon"', 'makes content/recipes/barley-pot-with-lemon.md'],
-]
 
 const exitCodeHelp = `
 Ends with 0 when all is fine, 1 when the checks found errors, 2 when it could not run.
 `
-
-function examples(list: readonly Example[]): string {
-  const width = Math.max(...list.map(([call]) => call.length))
-  const lines = list.map(([call, does]) => `  ${call.padEnd(width)}  ${does}`)
-  return `\nExamples:\n${lines.join('\n')}\n`
-}

@@ -1,7 +1,7 @@
 import process from 'node:process'
 import {createInterface} from 'node:readline'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
-import type {Ask} from './ask-label.ts'
+import type {Ask} from './ask.ts'
 
 /** Runs something that asks questions on the terminal. */
 export async function onTerminal<T>(run: (ask: Ask) => Promise<T>): Promise<T> {
