@@ -31,10 +31,28 @@ export function coreFood(row: CoreRow, aisle: Aisle): Food {
   }
 }
 
-/** Ash is no nutrient of pages: it only closes the balance of mass. */
+/** What minerals and water hold of themselves; all else in them is none, not a little. */
+const inMinerals: ReadonlySet<Nutrient | 'ash'> = new Set([
+  'water',
+  'ash',
+  'salt',
+  'sodium',
+  'potassium',
+  'calcium',
+  'iron',
+])
+
+/**
+ * Ash is no nutrient of pages: it only closes the balance of mass. A printed 0 was rounded, but a
+ * food that is no living thing's has no macros and no energy, so that a litre of stock is not
+ * uncertain by what its water might bring.
+ */
 function printed(row: CoreRow, nutrient: Nutrient | 'ash'): TableFigure | undefined {
   const index = columnOf.get(nutrient)
   const column = index === undefined ? undefined : coreColumns[index]
   const value = index === undefined ? undefined : row.figures[index]
-  return column && typeof value === 'number' ? {value, increment: column.increment} : undefined
+  if (column === undefined || typeof value !== 'number') return undefined
+  const isNone =
+    value === 0 && !inMinerals.has(nutrient) && row.from.every((origin) => origin === 'mineral')
+  return {value, increment: isNone ? 0 : column.increment}
 }

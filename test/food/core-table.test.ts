@@ -46,6 +46,17 @@ describe('The core table', () => {
     }
   })
 
+  // USDA SR28 (2015), NDB 14411 water, tap: 0 kcal, 0 g of each macro, 4 mg of sodium.
+  test('knows that water has no macros at all, and rounds what it does hold', () => {
+    const {per100g} = food('water')
+    for (const nutrient of ['energy', 'protein', 'fat', 'carbohydrate', 'energyEu'] as const) {
+      expect(per100g[nutrient].value, nutrient).toBe(0)
+      expect(standardUncertainty(per100g[nutrient]), nutrient).toBe(0)
+    }
+    expect(standardUncertainty(per100g.sodium)).toBeCloseTo(1 / Math.sqrt(12), 9)
+    expect(standardUncertainty(food('olive oil').per100g.protein)).toBeGreaterThan(0)
+  })
+
   test('has measures that amounts know, of a weight a kitchen has', () => {
     const strange = coreRows.flatMap(({row}) =>
       [...row.measures].filter(([measure, grams]) => {

@@ -128,5 +128,8 @@ export function energyOf({rules, computed}: Dish): Nutrient {
 /** `5.2 ± 0.1 g`, `18.3 ± 0.4 %`. */
 export function measuredText(quantity: Uncertain, unit: Measure['unit']): string {
   if (unit !== '%') return formatUncertain(quantity, unit, unit === 'g' ? 2 : 1)
-  return `${roundedText(quantity.value, 1)} ± ${roundedText(expandedUncertainty(quantity), 1)} %`
+  const uncertainty = expandedUncertainty(quantity)
+  // What rounds to ± 0.0 is known, not exact.
+  const decimals = uncertainty < 0.05 ? 2 : 1
+  return `${roundedText(quantity.value, decimals)} ± ${roundedText(uncertainty, decimals)} %`
 }
