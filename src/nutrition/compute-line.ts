@@ -77,7 +77,8 @@ function untrimmed(grams: Uncertain, line: IngredientLine, {settings}: Cookbook)
     : grams
 }
 
-function afterLosses(whole: Figures<'batch'>, losses: readonly Loss[]): Figures<'batch'> {
+/** Figures of an ingredient when everything has left it that leaves it. */
+export function afterLosses(whole: Figures<'batch'>, losses: readonly Loss[]): Figures<'batch'> {
   return figuresOf((nutrient) =>
     weightedSum([
       {figure: whole[nutrient], weight: exact(1)},

@@ -3,7 +3,8 @@ import type {Problem} from '../cookbook/problem.ts'
 import type {Alternative, IngredientLine, Recipe} from '../cookbook/recipe.ts'
 import type {Figures} from '../food/figures.ts'
 import {sum} from '../units/uncertain.ts'
-import {computeLine, figuresOfPart} from './compute-line.ts'
+import {alternativeAdds} from './compute-alternative.ts'
+import {computeLine} from './compute-line.ts'
 import type {Computed, ComputedAlternative, ComputedLine} from './computed.ts'
 import {finishedBatch} from './finished-batch.ts'
 import {measureOut} from './measure-out.ts'
@@ -44,7 +45,7 @@ export function computeRecipe(
   const withAlternatives = lines.map((line): ComputedLine => {
     const others = counted.filter((other) => other !== line).map(({adds}) => adds)
     const choices = line.line.instead.map((choice) =>
-      alternativeOf(choice, (adds) => batchOf([...others, adds]), context),
+      alternativeOf(choice, line, (adds) => batchOf([...others, adds]), context),
     )
     problems.push(...choices.flatMap(({problem}) => (problem ? [problem] : [])))
     return {...line, instead: choices.flatMap(({value}) => (value ? [value] : []))}
@@ -87,6 +88,7 @@ function lineOf(
 /** The recipe with one line swapped for the choice: the other lines, and the servings, stay. */
 function alternativeOf(
   choice: Alternative,
+  line: Omit<ComputedLine, 'instead'>,
   batchWith: (adds: Figures<'batch'>) => Figures<'batch'>,
   context: Context,
 ): {readonly value?: ComputedAlternative; readonly problem?: Problem} {
@@ -96,15 +98,15 @@ function alternativeOf(
   const measured = measureOut(choice, ingredient, cookbook.settings.scaleGrams)
   if (!measured.ok) return {problem: {...measured.problem, file: recipe.path}}
   const {grams} = measured.value
-  const adds = figuresOfPart(measured.value, grams)
-  const batch = batchWith(adds)
+  const added = alternativeAdds(line, ingredient, measured.value)
+  const batch = batchWith(added.adds)
   const {perServing} = sharedOut(batch, recipe.serves?.value, undefined)
   return {
     value: {
       name: choice.name.value,
       ingredient,
       grams,
-      adds,
+      ...added,
       batch,
       ...(perServing && {perServing}),
     },

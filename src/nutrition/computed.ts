@@ -33,8 +33,10 @@ export interface ComputedAlternative {
   readonly name: string
   readonly ingredient: Ingredient
   readonly grams: Uncertain
-  /** What it adds to the whole batch. */
+  /** What it adds to the whole batch, after what evaporates and boils out of the line as well. */
   readonly adds: Figures<'batch'>
+  /** Present where the line is poured off or trimmed by a weight that is not the alternative's. */
+  readonly isCountedWhole?: true
   readonly batch: Figures<'batch'>
   readonly perServing?: Figures<'serving'>
 }

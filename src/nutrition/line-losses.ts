@@ -31,17 +31,32 @@ export function lossesOf(usedLine: UsedLine, cookbook: Cookbook): Losses {
     if (!poured.ok) return poured
     losses.push(...poured.value)
   }
-  if (line.simmeredMinutes) {
-    losses.push(notRetained(retainedAfterSimmering(line.simmeredMinutes.value), whole))
+  if (line.cooked && isCookedAlready(ingredient)) {
+    return {ok: false, problem: cookedAlready(line.cooked, line.name.value)}
   }
-  if (line.cooked) {
-    const state = ingredient.kind === 'food' ? ingredient.food.state : 'cooked'
-    if (state === 'cooked' || state === 'canned') {
-      return {ok: false, problem: cookedAlready(line.cooked, line.name.value)}
-    }
-    losses.push(notRetained(retainedAfter(line.cooked.value), whole))
-  }
-  return {ok: true, value: losses}
+  return {ok: true, value: [...losses, ...cookingLosses(line, ingredient, whole)]}
+}
+
+/**
+ * What heat takes of an ingredient in the place of a line: its share of the alcohol and of the
+ * minerals, whichever food it is; of figures that are those of a cooked food no minerals.
+ */
+export function cookingLosses(
+  {simmeredMinutes, cooked}: Pick<IngredientLine, 'simmeredMinutes' | 'cooked'>,
+  ingredient: Ingredient,
+  whole: Figures<'batch'>,
+): readonly Loss[] {
+  return [
+    ...(simmeredMinutes ? [notRetained(retainedAfterSimmering(simmeredMinutes.value), whole)] : []),
+    ...(cooked && !isCookedAlready(ingredient)
+      ? [notRetained(retainedAfter(cooked.value), whole)]
+      : []),
+  ]
+}
+
+function isCookedAlready(ingredient: Ingredient): boolean {
+  const state = ingredient.kind === 'food' ? ingredient.food.state : 'cooked'
+  return state === 'cooked' || state === 'canned'
 }
 
 function pouredOff(poured: PouredOff, usedLine: UsedLine, {settings, foods}: Cookbook): Losses {

@@ -64,6 +64,7 @@ function changes(site: Site, computed: Computed, choice: ComputedAlternative): s
     ...(brought.length > 0
       ? [words.recipe.brings(words.and(brought.map(words.allergenName)))]
       : []),
+    ...(choice.isCountedWhole ? [words.recipe.countedWhole] : []),
   ].join('; ')
 }
 

@@ -122,6 +122,7 @@ export const de: Words = {
     orChanges: (changes) => `eine Portion hat dann ${changes}`,
     orChangesNothing: 'die Zahlen bleiben auf ein Gramm gleich',
     brings: (names) => `bringt ${names} mit`,
+    countedWhole: 'ganz gerechnet, nichts abgegossen oder abgeschnitten',
     more: (amount, name) => `${amount} mehr ${name}`,
     less: (amount, name) => `${amount} weniger ${name}`,
   },

@@ -123,6 +123,7 @@ export const en = {
     orChanges: (changes: string) => `one serving then has ${changes}`,
     orChangesNothing: 'the figures stay within a gram',
     brings: (names: string) => `brings ${names}`,
+    countedWhole: 'counted whole, nothing poured or cut off',
     more: (amount: string, name: string) => `${amount} more ${name}`,
     less: (amount: string, name: string) => `${amount} less ${name}`,
   },

@@ -3,7 +3,7 @@ import type {IngredientLine, Recipe} from '../../src/cookbook/recipe.ts'
 import {computeCookbook} from '../../src/nutrition/compute-cookbook.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import {expandedUncertainty} from '../../src/units/uncertain.ts'
-import {at, cookbook, food, grams, line, recipe} from '../kitchen.ts'
+import {at, cookbook, food, grams, line, nowhere, recipe} from '../kitchen.ts'
 
 // USDA SR28 (2015): ground beef 80/20 raw (23572) and pan-browned crumbles (23575); chicken breast
 // raw (05062) and grilled (05747); rice raw (20444) and boiled (20445). Per 100 g.
@@ -81,6 +81,69 @@ describe('poured off', () => {
     expect(problemsOf(dishOf(line('mince', 450, {pouredOff: like})))).toMatchObject([
       {ruleId: 'unknown-food', actual: 'crumbs', file: 'recipes/dish.md'},
     ])
+  })
+})
+
+describe('an alternative', () => {
+  const wine = food('wine', {energy: 83, alcohol: 10.4, carbohydrate: 2.72})
+  // USDA SR28 (2015), 14057 wine, dessert, sweet: 15.3 g of alcohol, 160 kcal, 13.69 g.
+  const fortified = food('fortified', {energy: 160, alcohol: 15.3, carbohydrate: 13.69})
+  const broth = food('broth', {energy: 10, alcohol: 0, carbohydrate: 0})
+  const chard = food('chard', {calcium: 51, protein: 1.8}, {state: 'raw'})
+  const kale = food('kale', {calcium: 150, protein: 2.9}, {state: 'cooked'})
+  const stock = [...foods, wine, fortified, broth, chard, kale]
+
+  function alternativesOf(first: IngredientLine) {
+    const {computed, problems} = computeCookbook(cookbook(stock, [dishOf(first)]))
+    expect(problems).toEqual([])
+    return computed.get('dish')?.lines[0]?.instead ?? []
+  }
+  const instead = (...names: string[]) =>
+    names.map((name) => ({name: at(name), amount: at(grams(200))}))
+
+  // USDA Table of Nutrient Retention Factors, Release 6 (2007), code 5005: 35 % after 30 minutes.
+  test('that simmers as long keeps as little of its alcohol', () => {
+    const [port, none] = alternativesOf(
+      line('wine', 200, {simmeredMinutes: at(45), instead: instead('fortified', 'broth')}),
+    )
+    expect(port?.adds.alcohol.value).toBeCloseTo(30.6 * 0.35, 8)
+    expect(port?.adds.energy.value).toBeCloseTo(320 - 30.6 * 0.65 * 6.93, 8)
+    expect(port?.perServing?.energy.value).toBeCloseTo(320 - 30.6 * 0.65 * 6.93, 8)
+    expect(port?.adds.carbohydrate.value).toBeCloseTo(27.38, 8)
+    expect(none?.adds.energy.value).toBeCloseTo(20, 8)
+    expect(port?.isCountedWhole).toBeUndefined()
+  })
+
+  // The same table, code 3005: calcium 95 %.
+  test('loses minerals where it is raw, and none where its figures are those of a cooked food', () => {
+    const [raw, cooked] = alternativesOf(
+      line('spinach', 200, {
+        cooked: at('greens boiled, drained'),
+        instead: instead('chard', 'kale'),
+      }),
+    )
+    expect(raw?.adds.calcium.value).toBeCloseTo(102 * 0.95, 8)
+    expect(cooked?.adds.calcium.value).toBeCloseTo(300, 8)
+  })
+
+  test('is eaten to the share of the line', () => {
+    const eaten = {amount: at(grams(25)), place: nowhere}
+    const [other] = alternativesOf(line('mince', 100, {eaten, instead: instead('chicken')}))
+    expect(other?.grams.value).toBe(200)
+    expect(other?.adds.fat.value).toBeCloseTo(2 * 0.25 * 2.62, 8)
+  })
+
+  test('is counted whole, and says so, where a weight was poured or cut off', () => {
+    const poured = {kind: 'weighed', amount: at(grams(30)), what: 'fat'} as const
+    const [drained] = alternativesOf(
+      line('mince', 500, {pouredOff: poured, instead: instead('chicken')}),
+    )
+    expect(drained?.adds.fat.value).toBeCloseTo(5.24, 8)
+    expect(drained?.isCountedWhole).toBe(true)
+    const [cut] = alternativesOf(
+      line('chicken', 500, {trimmed: at(grams(40)), instead: instead('mince')}),
+    )
+    expect(cut?.isCountedWhole).toBe(true)
   })
 })
 

@@ -37,6 +37,15 @@ describe('the ingredients', () => {
     expect(lines[6]).toBe('3 g wheat flour not in the figures: dusting, stays on the board')
   })
 
+  test('say of an alternative that is counted whole', () => {
+    const instead = [{name: at('butter'), amount: at(weight(600))}]
+    const page = pageWith(
+      line('chicken thigh, skinless', weight(600), {trimmed: at(weight(50)), instead}),
+    )
+    const [text] = byClass(page, 'instead').map(textOf)
+    expect(text).toMatch(/brings milk; counted whole, nothing poured or cut off$/)
+  })
+
   // By hand: 30 g paste have 27 kcal and 5.4 g carbohydrate, 20 g butter 143.4 kcal, 16.2 g fat
   // and 0.2 g protein; a quarter of the differences is 29 kcal, 1.4 g carbohydrate, 4.0 g fat.
   test('say what an alternative changes in one serving, and the allergen it brings', () => {

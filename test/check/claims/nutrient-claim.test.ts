@@ -70,7 +70,7 @@ describe('the rule', () => {
         severity: 'error',
         // USDA SR28, 08120 Oats, regular and quick: 13.15 g of protein, about 15 % of the energy.
         reason: expect.stringMatching(
-          /^Claim `high protein` with share of protein in the energy `1\d\.\d ± \d\.\d %`, expected `20 %` or more$/,
+          /^Claim `high protein` with share of protein in the energy `1\d\.\d+ ± \d\.\d+ %`, expected `20 %` or more$/,
         ),
         expected: ['source of protein'],
         note: expect.stringContaining('Regulation (EC) 1924/2006'),
