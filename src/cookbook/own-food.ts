@@ -1,5 +1,4 @@
 import type {Allergen, Food} from '../food/food.ts'
-import {polyolsPer100g} from '../food/label.ts'
 import {labelFigures} from '../food/label-figures.ts'
 import type {LabelRules} from '../food/label-rules.ts'
 import {nearestNames} from '../food/nearest-names.ts'
@@ -47,7 +46,6 @@ export function labelledFood(
   }
   const {value, place} = written
   const label = {...value.label, rules: value.rules ?? cookbookRules}
-  const polyolGrams = polyolsPer100g(label)
   return {
     id: `own/${name.value}`,
     name: name.value,
@@ -59,7 +57,6 @@ export function labelledFood(
     refuseRatio: fields.refuse?.value ?? 0,
     ...measuredBy([...measureBeside(value.per), ...measures(fields)], entry),
     per100g: labelFigures(label, name.value),
-    ...(polyolGrams.size > 0 && {polyolGrams}),
     label,
     provenance: {kind: 'label', file, place},
     ...common(entry),

@@ -1,7 +1,6 @@
 import type {Position} from 'unist'
 import type {Figures} from './figures.ts'
 import type {Label} from './label.ts'
-import type {Polyol} from './polyols.ts'
 
 /** The living thing (or mineral) a food is made from: what diets and cautions ask about. */
 export const origins = [
@@ -157,8 +156,6 @@ export interface Food {
   readonly filledMillilitres?: ReadonlyMap<string, number>
   readonly factors?: EnergyFactors
   readonly per100g: Figures<'100 g'>
-  /** Grams per 100 g by kind, where the kind is known: each has an energy of its own. */
-  readonly polyolGrams?: ReadonlyMap<Polyol, number>
   /** The panel the figures were read from, as printed. */
   readonly label?: Label
   /** Grams per 100 g; only for checking that mass is conserved. */

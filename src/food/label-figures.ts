@@ -2,7 +2,7 @@ import type {Span} from '../units/span.ts'
 import {rectangular, scaled, sum, type Uncertain} from '../units/uncertain.ts'
 import {withoutFibre} from './carbohydrate.ts'
 import {type Figure, type Figures, figuresOf, isComplete, known, unknown} from './figures.ts'
-import {allulosePer100g, type Label, type LabelLine, polyolsPer100g, printedSpan} from './label.ts'
+import {type Label, type LabelLine, printedSpan} from './label.ts'
 import {methodEnergy} from './method-energy.ts'
 import {
   kilojoulesPerKilocalorie,
@@ -10,6 +10,7 @@ import {
   nutrientName,
   saltGramsPerSodiumMilligram,
 } from './nutrients.ts'
+import type {Polyol} from './polyols.ts'
 
 /**
  * Figures per 100 g of a packaged food. Each printed figure is one source: its value stays as
@@ -22,15 +23,16 @@ export function labelFigures(label: Label, name: string): Figures<'100 g'> {
   const fibre = printed('fibre')
   const carbohydrates = bothCarbohydrates(label, printed('carbohydrate'), fibre, name)
   const sodium = sodiumFigure(label, name)
+  const polyolsByKind = kindsOfPolyols(label, name)
   const special: Partial<Record<Nutrient, Figure>> = {
     energy: energyFigure(label, name),
     ...carbohydrates,
     fibre,
-    polyols: polyolsFigure(label, name),
+    polyols: polyolsByKind.size > 0 ? known(sum(polyolsByKind.values())) : printed('polyols'),
     sodium,
     salt: isComplete(sodium) ? known(scaled(sodium, saltGramsPerSodiumMilligram)) : sodium,
   }
-  const alluloseGrams = allulosePer100g(label)
+  const alluloseGrams = alluloseOf(label, name)
   const figure = (nutrient: Nutrient): Figure => {
     switch (nutrient) {
       case 'availableCarbohydrate':
@@ -41,8 +43,8 @@ export function labelFigures(label: Label, name: string): Figures<'100 g'> {
       case 'energyEuKilojoules':
         return methodEnergy(nutrient, {
           figure,
-          polyolGrams: polyolsPer100g(label),
-          ...(alluloseGrams !== undefined && {alluloseGrams}),
+          polyolsByKind,
+          ...(alluloseGrams && {alluloseGrams}),
         })
       default:
         return special[nutrient] ?? printed(nutrient)
@@ -102,10 +104,18 @@ function sodiumFigure(label: Label, name: string): Figure {
   return isComplete(salt) ? known(scaled(salt, 1 / saltGramsPerSodiumMilligram)) : salt
 }
 
-function polyolsFigure(label: Label, name: string): Figure {
-  if (label.printedPolyols.size === 0) return printedFigure(label, 'polyols', name)
-  const kinds = [...label.printedPolyols].map(([kind, printed]) =>
-    per100g(label, printedSpan('polyols', printed, label.rules), `${kind} on the label of ${name}`),
-  )
-  return known(sum(kinds))
+/** Each kind is a figure of its own, and its rounding one source wherever it counts. */
+function kindsOfPolyols(label: Label, name: string): ReadonlyMap<Polyol, Uncertain> {
+  const kinds = [...label.printedPolyols].map(([kind, printed]) => {
+    const span = printedSpan('polyols', printed, label.rules)
+    return [kind, per100g(label, span, `${kind} on the label of ${name}`)] as const
+  })
+  return new Map(kinds)
+}
+
+function alluloseOf(label: Label, name: string): Uncertain | undefined {
+  const {printedAllulose, rules} = label
+  if (printedAllulose === undefined) return undefined
+  const span = printedSpan('carbohydrate', printedAllulose, rules)
+  return per100g(label, span, `allulose on the label of ${name}`)
 }

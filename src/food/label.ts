@@ -61,18 +61,3 @@ function euNutrient(line: LabelLine): Nutrient {
   if (line === 'energyKilojoules') return 'energy'
   return line === 'carbohydrate' ? 'availableCarbohydrate' : line
 }
-
-/** Grams of each kind of polyol in 100 g, where the panel names kinds. */
-export function polyolsPer100g(label: Label): ReadonlyMap<Polyol, number> {
-  const kinds = [...label.printedPolyols].map(
-    ([kind, printed]) =>
-      [kind, (printedSpan('polyols', printed, label.rules).value * 100) / label.perGrams] as const,
-  )
-  return new Map(kinds)
-}
-
-/** Grams of allulose in 100 g, where the panel says. */
-export function allulosePer100g({printedAllulose, rules, perGrams}: Label): number | undefined {
-  if (printedAllulose === undefined) return undefined
-  return (printedSpan('carbohydrate', printedAllulose, rules).value * 100) / perGrams
-}

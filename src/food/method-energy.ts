@@ -1,7 +1,6 @@
 import type {Span} from '../units/span.ts'
 import {difference, exact, rectangular, type Source, type Uncertain} from '../units/uncertain.ts'
 import {type Figure, isComplete, known, type Term, weightedSum} from './figures.ts'
-import type {LabelRules} from './label-rules.ts'
 import {alluloseKcalPerGram, methodFactors} from './method-factors.ts'
 import type {MethodEnergy, Nutrient} from './nutrients.ts'
 import {type Polyol, polyolKcalPerGram} from './polyols.ts'
@@ -9,10 +8,10 @@ import {type Polyol, polyolKcalPerGram} from './polyols.ts'
 /** What a food's energy is worked out from. */
 export interface EnergyParts {
   figure(nutrient: Nutrient): Figure
-  /** Grams per 100 g by kind, where the kinds are known. */
-  readonly polyolGrams?: ReadonlyMap<Polyol, number>
+  /** Grams per 100 g by kind, where the kinds are known; of the same sources as the polyols. */
+  readonly polyolsByKind?: ReadonlyMap<Polyol, Uncertain>
   /** Grams per 100 g, where a packet says; within the carbohydrate. */
-  readonly alluloseGrams?: number
+  readonly alluloseGrams?: Uncertain
 }
 
 // One source each, not one a food: what is unknown about fibre or polyols is the same everywhere.
@@ -42,24 +41,32 @@ export function methodEnergy(method: MethodEnergy, parts: EnergyParts): Figure {
 }
 
 /** Polyols are within the carbohydrate: their own factor takes the place of that one. */
-function polyolTerms(method: MethodEnergy, {figure, polyolGrams}: EnergyParts): readonly Term[] {
+function polyolTerms(
+  method: MethodEnergy,
+  {figure, polyolsByKind = new Map()}: EnergyParts,
+): readonly Term[] {
   const {carbohydrate, polyols} = methodFactors[method]
   if (polyols === undefined) return []
+  if (polyolsByKind.size === 0) {
+    return whereKnown(
+      figure('polyols'),
+      difference(within(polyols, polyolSource), exact(carbohydrate)),
+    )
+  }
   const rules = method === 'energyDigestible' ? 'us' : 'eu'
-  const ofKind = kindFactor(polyolGrams, rules)
   // The kinds are given in kcal/g; a method in kJ has the same share of its own factor.
-  const own =
-    ofKind === undefined
-      ? within(polyols, polyolSource)
-      : exact(method === 'energyEuKilojoules' ? (ofKind / euPolyolKcal) * polyols.value : ofKind)
-  return whereKnown(figure('polyols'), difference(own, exact(carbohydrate)))
+  const perKcal = method === 'energyEuKilojoules' ? polyols.value / euPolyolKcal : 1
+  return Array.from(polyolsByKind, ([kind, grams]) => ({
+    figure: known(grams),
+    weight: exact(polyolKcalPerGram[kind][rules] * perKcal - carbohydrate),
+  }))
 }
 
 /** Allulose is within the carbohydrate, as polyols are. */
 function alluloseTerms(method: MethodEnergy, {alluloseGrams}: EnergyParts): readonly Term[] {
   if (method !== 'energyDigestible' || alluloseGrams === undefined) return []
   const {carbohydrate} = methodFactors[method]
-  return [{figure: known(exact(alluloseGrams)), weight: exact(alluloseKcalPerGram - carbohydrate)}]
+  return [{figure: known(alluloseGrams), weight: exact(alluloseKcalPerGram - carbohydrate)}]
 }
 
 const euPolyolKcal = methodFactors.energyEu.polyols?.value ?? 0
@@ -70,14 +77,4 @@ function whereKnown(figure: Figure, weight: Uncertain): readonly Term[] {
 
 function within({value, low, high}: Span, source: Source): Uncertain {
   return rectangular(value, high - low, source)
-}
-
-/** Mean factor of the kinds, kcal/g; undefined where no kind is known. */
-function kindFactor(kinds: EnergyParts['polyolGrams'], rules: LabelRules): number | undefined {
-  let [grams, kcal] = [0, 0]
-  for (const [kind, amount] of kinds ?? []) {
-    grams += amount
-    kcal += amount * polyolKcalPerGram[kind][rules]
-  }
-  return grams > 0 ? kcal / grams : undefined
 }

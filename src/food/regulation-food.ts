@@ -12,7 +12,6 @@ const energyStepKcal = 10
 /** The food a law describes: 100 g of one substance and nothing else. */
 export function regulationFood(row: RegulationRow, rules: LabelRules): Food {
   const {name, also = [], aisle, substance} = row
-  const isPolyol = substance !== 'fibre' && substance !== 'sweet carbohydrate'
   return {
     id: `core/${name}`,
     name,
@@ -42,7 +41,6 @@ export function regulationFood(row: RegulationRow, rules: LabelRules): Food {
           return known(exact(gramsOf(nutrient, row)))
       }
     }),
-    ...(isPolyol && {polyolGrams: new Map([[substance, 100]])}),
     ashGrams: 0,
     provenance: {kind: 'regulation', document: row.document[rules]},
   }

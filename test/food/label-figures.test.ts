@@ -170,3 +170,38 @@ test('Allulose gives a tenth of the energy of the carbohydrate it is counted in'
   expect(figures.energyDigestible.value).toBeCloseTo((11.6 * 100) / 15, 9)
   expect(figures.energyGeneral.value).toBeCloseTo((44 * 100) / 15, 9)
 })
+
+// By hand; factors: 21 CFR 101.9(c)(1)(i)(F), erythritol 0, maltitol 2.1 kcal/g; allulose 0.4 (FDA
+// guidance of October 2020). Rounding of a US panel from 1 g up: to the gram, width 1 g.
+describe('The energy by a method is as uncertain as the grams it is made of', () => {
+  const none = {energy: '60 kcal', protein: '0 g', fat: '0 g', fibre: '0 g'}
+
+  test('allulose takes 3.6 kcal/g off the carbohydrate, with its own rounding', () => {
+    const lines = {...none, carbohydrate: '11 g'}
+    const syrup = {...panel(100, 'us', lines), printedAllulose: printed('carbohydrate', '9 g')}
+    const {energyDigestible, protein, fat, carbohydrate, fibre} = labelFigures(syrup, 'syrup')
+    const plain = 16 * standardUncertainty(carbohydrate) ** 2
+    const rest =
+      16 * standardUncertainty(protein) ** 2 +
+      81 * standardUncertainty(fat) ** 2 +
+      // What fibre takes from the carbohydrate at 4 kcal/g comes back at 1.
+      9 * standardUncertainty(fibre) ** 2
+    expect(standardUncertainty(energyDigestible) ** 2).toBeCloseTo(plain + rest + 3.6 ** 2 / 12, 6)
+  })
+
+  test('each kind of polyol with the factor of its own', () => {
+    const lines = {...none, carbohydrate: '30 g'}
+    const bar = labelFigures(panel(100, 'us', lines, {erythritol: '20 g', maltitol: '5 g'}), 'bar')
+    const bare = labelFigures(panel(100, 'us', lines), 'bar')
+    expect(bar.energyDigestible.value).toBeCloseTo(4 * 5 + 2.1 * 5, 9)
+    const added =
+      standardUncertainty(bar.energyDigestible) ** 2 -
+      standardUncertainty(bare.energyDigestible) ** 2
+    expect(added).toBeCloseTo((4 ** 2 + 1.9 ** 2) / 12, 6)
+    // One rounding of the packet is one source in the polyols and in the energy.
+    const shared = [...bar.polyols.parts.keys()].filter((source) =>
+      bar.energyDigestible.parts.has(source),
+    )
+    expect(shared).toHaveLength(2)
+  })
+})
