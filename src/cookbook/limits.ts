@@ -7,6 +7,8 @@ export const limits = {
   textFileBytes: 1_048_576,
   /** One composition table, bytes. The largest national tables are about 10 million. */
   tableFileBytes: 67_108_864,
+  /** Foods of one composition table. The largest national ones have about 10,000. */
+  tableRows: 100_000,
   /** One picture, bytes. */
   imageFileBytes: 33_554_432,
   /** One SVG, bytes: it is read sign by sign. */

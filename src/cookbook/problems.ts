@@ -41,6 +41,10 @@ export const readingRules = {
     summary: 'A recipe has at most 1,000 ingredient lines.',
     why: 'No dish has more; a file made to exhaust the reader stops here.',
   },
+  'table-rows': {
+    summary: 'A composition table has at most 100,000 rows.',
+    why: 'No kitchen looks further; a file made to exhaust the reader stops here.',
+  },
   'slug-name': {
     summary:
       'The file name of a recipe, plan or page is made of lower-case ASCII letters, digits and hyphens.',

@@ -1,8 +1,11 @@
 import type {BroughtTable} from '../food/brought-table.ts'
 import {importTable} from '../food/import-table.ts'
+import {largeTableEnding} from '../food/large/layout.ts'
 import type {TableFault} from '../food/table-fault.ts'
+import {limits} from './limits.ts'
+import {placeBetween, pointsOf} from './points.ts'
 import type {Problem} from './problem.ts'
-import {type ReadingRuleId, reportInto} from './problems.ts'
+import {type ReadingProblem, type ReadingRuleId, reportInto} from './problems.ts'
 import type {SourceText} from './sources.ts'
 
 const ruleOfFault: Readonly<Record<TableFault['kind'], ReadingRuleId>> = {
@@ -14,7 +17,7 @@ const ruleOfFault: Readonly<Record<TableFault['kind'], ReadingRuleId>> = {
 
 /**
  * Reads tables/<name>.tsv, or the rows of tables/<name>.foods that the cookbook names; rows that
- * cannot be used are left out and told.
+ * cannot be used, and all behind the most that a table may hold, are left out and told.
  */
 export function readTable({path, text}: SourceText): {
   readonly table: BroughtTable
@@ -22,9 +25,37 @@ export function readTable({path, text}: SourceText): {
 } {
   const problems: Problem[] = []
   const report = reportInto(problems, path)
-  const {table, faults} = importTable(text, tableName(path))
-  for (const {kind, ...fault} of faults) report({ruleId: ruleOfFault[kind], ...fault})
+  const end = endOfRows(text)
+  if (end < text.length) report(tooManyRows(text, end))
+  const {table, faults} = importTable(text.slice(0, end), tableName(path))
+  // The rows read of a large table are no lines of its file.
+  const hasLines = !path.endsWith(largeTableEnding)
+  for (const {kind, place, ...fault} of faults) {
+    report({ruleId: ruleOfFault[kind], ...fault, ...(hasLines && {place})})
+  }
   return {table, problems}
+}
+
+/** Offset behind the header and as many rows as a table may hold. */
+function endOfRows(text: string): number {
+  let end = 0
+  for (let line = 0; line <= limits.tableRows; line++) {
+    const newline = text.indexOf('\n', end)
+    if (newline === -1) return text.length
+    end = newline + 1
+  }
+  return end
+}
+
+function tooManyRows(text: string, start: number): ReadingProblem {
+  const newline = text.indexOf('\n', start)
+  const end = newline === -1 ? text.length : newline
+  return {
+    ruleId: 'table-rows',
+    place: placeBetween(pointsOf(text), start, end),
+    reason: `The table goes on behind \`${limits.tableRows}\` rows, expected no more`,
+    note: 'Keep the rows that recipes name. Branded foods come as an indexed file: scalepan foods import.',
+  }
 }
 
 /** `tables/national.tsv` is the table `national`. */

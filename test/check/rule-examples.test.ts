@@ -20,6 +20,7 @@ const withoutFixture: Readonly<Record<string, string>> = {
   'inside-folder': 'needs a link out of the folder: test/cookbook/read-folder.test.ts',
   'file-size': 'needs a file of megabytes: test/cookbook/read-folder.test.ts',
   'cookbook-size': 'needs thousands of files: test/cookbook/read-folder.test.ts',
+  'table-rows': 'needs thousands of rows: test/cookbook/read-table.test.ts',
   'component-nesting': 'needs fifty recipes: test/nutrition/recipe-graph.test.ts',
   'one-file-a-slug': 'a folder has one file a name: test/cookbook/understand.test.ts',
   'recipe-computed': 'only told in other pipelines: test/remark/foreign-pipeline.test.ts',

@@ -1,5 +1,12 @@
 import {execFileSync} from 'node:child_process'
-import {symlinkSync, truncateSync} from 'node:fs'
+import {
+  appendFileSync,
+  mkdirSync,
+  statSync,
+  symlinkSync,
+  truncateSync,
+  writeFileSync,
+} from 'node:fs'
 import path from 'node:path'
 import {describe, expect, test} from 'vitest'
 import {EnvironmentFailure} from '../../src/cookbook/environment-failure.ts'
@@ -96,6 +103,61 @@ describe('what cannot be a text', () => {
       {file: 'recipes/over.md', reason: expect.stringContaining('expected `1.0 MB` at most')},
     ])
   })
+
+  test.each([
+    ['tables/national.tsv', limits.tableFileBytes, '67.1 MB'],
+    ['images/pot.jpg', limits.imageFileBytes, '33.6 MB'],
+    ['images/pot.svg', limits.svgFileBytes, '1.0 MB'],
+  ])(
+    '%s of exactly its limit is read, one byte more is refused unread',
+    async (file, most, told) => {
+      const folder = temporaryFolder({
+        ...recipe,
+        [file]: '<svg xmlns="http://www.w3.org/2000/svg"/>',
+      })
+      const full = path.join(folder, file)
+      // Blank, and not noughts, which are no text.
+      appendFileSync(full, ' '.repeat(most - statSync(full).size))
+      expect((await readFolder(folder)).problems).toEqual([])
+      appendFileSync(full, ' ')
+      const {sources, problems} = await readFolder(folder)
+      expect(problems).toMatchObject([
+        {
+          ruleId: 'file-size',
+          severity: 'error',
+          file,
+          reason: `\`${file}\` has \`${told}\`, expected \`${told}\` at most`,
+        },
+      ])
+      expect([...sources.texts, ...sources.images]).toHaveLength(1)
+    },
+  )
+
+  test.each(['recipes', 'images'])(
+    'as many files in %s as the limit are read, one more is refused',
+    async (name) => {
+      const folder = temporaryFolder(recipe)
+      const ending = name === 'recipes' ? 'md' : 'png'
+      mkdirSync(path.join(folder, name), {recursive: true})
+      const there = name === 'recipes' ? 1 : 0
+      for (let n = there; n < limits.folderFiles; n++) {
+        writeFileSync(path.join(folder, name, `dish-${n}.${ending}`), '')
+      }
+      const {sources, problems} = await readFolder(folder)
+      expect(problems).toEqual([])
+      expect(sources.texts.length + sources.images.length).toBe(limits.folderFiles + 1 - there)
+      putFiles(folder, {[`${name}/one-more.${ending}`]: ''})
+      const more = await readFolder(folder)
+      expect(more.problems).toMatchObject([
+        {
+          ruleId: 'cookbook-size',
+          severity: 'error',
+          file: name,
+          reason: `Files in \`${name}/\`: \`10001\`, expected \`10000\` at most`,
+        },
+      ])
+    },
+  )
 
   test('pictures that do not fit into memory together are refused unread', async () => {
     const folder = temporaryFolder(recipe)

@@ -136,6 +136,17 @@ describe('Servings', () => {
     const {reasons} = readHead('title: Pot\nserves: four\ningredients: { barley: 180 g }')
     expect(reasons).toEqual(['`serves` is `four`, expected a whole number from `1` to `10000`'])
   })
+
+  test('are at most ten thousand, and so are pieces', () => {
+    for (const key of ['serves', 'pieces']) {
+      const head = (count: number) =>
+        `${minimal.replace('serves: 4', key === 'serves' ? '' : 'serves: 4')}\n${key}: ${count}`
+      expect(readHead(head(10_000)).reasons).toEqual([])
+      expect(readHead(head(10_001)).reasons).toEqual([
+        `\`${key}\` is \`10001\`, expected a whole number from \`1\` to \`10000\``,
+      ])
+    }
+  })
 })
 
 test.each([
