@@ -46,7 +46,12 @@ Examples:
   scalepan foods import national.csv --as national --map national.mapping
   scalepan foods import national.csv --as national    by the mapping saved beside the table
   scalepan foods import FoodData_Central_csv --as fdc  a folder of food.csv, nutrient.csv and
-                                                       food_nutrient.csv (Foundation, SR Legacy)
+                                                       food_nutrient.csv (Foundation, SR Legacy);
+                                                       branded with branded_food.csv beside them
+  scalepan foods import branded.json --as branded      a JSON download of FoodData Central
+
+Branded foods are too many to read at once: they come into content/tables/NAME.foods, of which a
+build reads the rows that recipes name, and foods find, show and like the rest.
 `
 
 function addImport(foods: Command, end: (code: ExitCode) => void): void {
@@ -56,7 +61,9 @@ function addImport(foods: Command, end: (code: ExitCode) => void): void {
     .description(
       'Turns a published composition table (delimited text, UTF-8) into content/tables/NAME.tsv by a mapping of its columns, which is saved beside it as NAME.mapping. A row that cannot be understood stops it, and the table that was there stays.',
     )
-    .addArgument(new Argument('<file>', 'the download: a text, or the folder of FoodData Central'))
+    .addArgument(
+      new Argument('<file>', 'the download: a text, or FoodData Central’s folder or .json'),
+    )
     .requiredOption('--as <name>', 'first part of the foods’ ids')
     .option('--map <file>', 'the mapping of its columns')
     .option(...contentOption)

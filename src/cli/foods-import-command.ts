@@ -1,6 +1,7 @@
 import path from 'node:path'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {readTableMapping} from '../cookbook/read-table-mapping.ts'
+import {largeTableEnding} from '../food/large/layout.ts'
 import {countText} from '../report/count-text.ts'
 import {message} from '../report/message.ts'
 import {textMessages} from '../report/text-report.ts'
@@ -37,7 +38,7 @@ export async function foodsImportCommand(file: string, options: ImportOptions): 
     )
   }
   const small = path.join(content, 'tables', `${as}.tsv`)
-  const large = path.join(content, 'tables', `${as}.foods`)
+  const large = path.join(content, 'tables', `${as}${largeTableEnding}`)
   const fdcId = `${as}/<fdc_id>`
   switch (await kindOfDownload(file)) {
     case 'folder':

@@ -39,13 +39,16 @@ export async function foodsLikeCommand(
   const nearest = new NearestFoods(wanted.per100g, most)
   for (const food of foods.all()) if (isOther(food)) nearest.add(food)
   await fromLargeTables(folder, async (table) => {
-    for await (const food of table.foodsByWeight()) {
-      // A row that the cookbook names has been shown already.
-      if (isOther(food) && foods.lookUp(food.id) === undefined) nearest.add(food)
+    for await (const row of table.rowsByWeight()) {
+      nearest.addRow(row.macros, () => {
+        const food = row.food()
+        // A row that the cookbook names has been shown already.
+        return isOther(food) && foods.lookUp(food.id) === undefined ? food : undefined
+      })
     }
     return []
   })
-  const near = nearest.nearest()
+  const near = nearest.nearest
   if (near.length === 0) {
     throw new EnvironmentFailure(
       `Nothing can be compared with ${name}`,

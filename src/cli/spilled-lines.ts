@@ -1,17 +1,24 @@
 import {appendFileSync, readFileSync} from 'node:fs'
 import path from 'node:path'
 
-/** Characters of all buckets held before they go to the disk. */
-const mostHeld = 16_777_216
+/** Bytes of a bucket that are held before they go to the disk. */
+const heldBytes = 65_536
+
+/** Buckets that hold bytes at once: 32 MB. Where there are more, all go to the disk. */
+const mostHeld = 512
+
+interface Held {
+  readonly bytes: Buffer
+  filled: number
+}
 
 /** Lines parted into buckets on the disk, so that one bucket at a time is in memory. */
 export class SpilledLines {
   readonly #folder: string
   readonly #name: string
-  /** Lines that are not on the disk yet, each with its line end. */
-  readonly #held = new Map<number, string[]>()
+  /** What is not on the disk yet, outside the heap: millions of short texts would keep its collector busy. */
+  readonly #held = new Map<number, Held>()
   readonly #buckets = new Set<number>()
-  #heldLength = 0
 
   /**
    * @param folder for the buckets' files, there already
@@ -24,12 +31,12 @@ export class SpilledLines {
 
   /** @param line without line ends */
   add(bucket: number, line: string): void {
-    const lines = this.#held.get(bucket)
-    if (lines) lines.push(line)
-    else this.#held.set(bucket, [line])
     this.#buckets.add(bucket)
-    this.#heldLength += line.length
-    if (this.#heldLength > mostHeld) this.#toDisk()
+    const text = `${line}\n`
+    // UTF-8 takes three bytes at most for one UTF-16 code unit.
+    const most = 3 * text.length
+    const held = this.#heldOf(bucket, most)
+    held.filled += held.bytes.write(text, held.filled)
   }
 
   /** Buckets with lines, in ascending order. */
@@ -40,16 +47,26 @@ export class SpilledLines {
   /** The lines of a bucket, in the order they came. */
   lines(bucket: number): readonly string[] {
     if (!this.#buckets.has(bucket)) return []
-    this.#toDisk()
+    this.#toDisk(bucket)
     return readFileSync(this.#file(bucket), 'utf8').slice(0, -1).split('\n')
   }
 
-  #toDisk(): void {
-    for (const [bucket, lines] of this.#held) {
-      appendFileSync(this.#file(bucket), `${lines.join('\n')}\n`)
-    }
-    this.#held.clear()
-    this.#heldLength = 0
+  /** The bytes of a bucket, with room for so many more. */
+  #heldOf(bucket: number, room: number): Held {
+    const held = this.#held.get(bucket)
+    if (held && held.filled + room <= held.bytes.length) return held
+    if (held) this.#toDisk(bucket)
+    else if (this.#held.size >= mostHeld) for (const each of this.#held.keys()) this.#toDisk(each)
+    const fresh = {bytes: Buffer.allocUnsafe(Math.max(heldBytes, room)), filled: 0}
+    this.#held.set(bucket, fresh)
+    return fresh
+  }
+
+  #toDisk(bucket: number): void {
+    const held = this.#held.get(bucket)
+    if (!held) return
+    appendFileSync(this.#file(bucket), held.bytes.subarray(0, held.filled))
+    this.#held.delete(bucket)
   }
 
   #file(bucket: number): string {

@@ -1,7 +1,7 @@
 /** I/O: a table too large to be read whole; rows by id and by name, a few blocks in memory. */
 
 import path from 'node:path'
-import {broughtFood} from '../food/brought-table.ts'
+import {broughtFood, rowMacros} from '../food/brought-table.ts'
 import type {Food} from '../food/food.ts'
 import {
   decodeEntry,
@@ -18,6 +18,7 @@ import {
   WantedWords,
 } from '../food/large/name-words.ts'
 import {BestRows, RowRanking} from '../food/large/row-ranking.ts'
+import type {Macros} from '../food/nearest-foods.ts'
 import {type HeaderColumn, readHeader} from '../food/table-header.ts'
 import {TableBlocks} from './read-table-blocks.ts'
 
@@ -26,6 +27,12 @@ const pieceBytes = 262_144
 
 /** Bytes of the longest row; names are a line of a packet. */
 const longestRow = 65_536
+
+/** A row that somebody may make a food of. */
+export interface LargeRow {
+  readonly macros: Macros
+  readonly food: () => Food
+}
 
 /** A large table, open; whoever opens it closes it. */
 export class LargeTable {
@@ -83,12 +90,17 @@ export class LargeTable {
     return undefined
   }
 
-  /** Every food whose figures are per 100 g, and not per 100 ml, in the order of ids. */
-  async *foodsByWeight(): AsyncIterable<Food> {
+  /** Every row whose figures are per 100 g, and not per 100 ml, in the order of ids. */
+  async *rowsByWeight(): AsyncIterable<LargeRow> {
     const millilitres = this.#columns.indexOf('serving_ml')
     let isHeader = true
     for await (const line of this.#lines(0, this.#blocks.layout.entries)) {
-      if (!isHeader && (line.split('\t')[millilitres] ?? '') === '') yield this.#food(line)
+      if (!isHeader && (line.split('\t')[millilitres] ?? '') === '') {
+        yield {
+          macros: rowMacros({columns: this.#columns, line}),
+          food: () => this.#food(line),
+        }
+      }
       isHeader = false
     }
   }

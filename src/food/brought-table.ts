@@ -1,4 +1,6 @@
+import {valueWithoutFibre} from './carbohydrate.ts'
 import {aisles, type Food} from './food.ts'
+import type {Macros} from './nearest-foods.ts'
 import {convertedWidth} from './rounding/converted.ts'
 import {columnOfNutrient} from './table-columns.ts'
 import {type TableFigure, tableFigures} from './table-figures.ts'
@@ -69,6 +71,19 @@ function rowFigures(row: TableRow, name: string): Food['per100g'] {
       ? {...figure, width: convertedWidth(nutrient, figure, serving)}
       : figure
   }, name)
+}
+
+/** The macros of a row alone: of hundreds of thousands only a few become foods. */
+export function rowMacros(row: TableRow): Macros {
+  const cells = cellsOfRow(row)
+  const value = (column: HeaderColumn): number | undefined => numberOf(cells(column))?.value
+  const [carbohydrate, fibre] = [value('carbohydrate_g'), value('fibre_g')]
+  return {
+    protein: value('protein_g'),
+    fat: value('fat_g'),
+    carbohydrate,
+    availableCarbohydrate: valueWithoutFibre(carbohydrate, fibre),
+  }
 }
 
 /** The cell of a column; undefined where the table has no such column. */

@@ -14,3 +14,12 @@ export function withoutFibre(total: Figure, fibre: Figure, foodName: string): Fi
   const {value, parts} = difference(total, fibre)
   return known({value: Math.max(0, value), parts})
 }
+
+/** The same of bare numbers, grams; undefined is unknown. */
+export function valueWithoutFibre(
+  total: number | undefined,
+  fibre: number | undefined,
+): number | undefined {
+  if (total === undefined || total === 0) return total
+  return fibre === undefined ? undefined : Math.max(0, total - fibre)
+}

@@ -2,6 +2,10 @@ import {type Figures, isComplete} from './figures.ts'
 import type {Food} from './food.ts'
 import {methodFactors} from './method-factors.ts'
 
+/** kcal per gram. */
+const {protein, fat, carbohydrate} = methodFactors.energyGeneral
+const factors = {protein, fat, carbohydrate, availableCarbohydrate: carbohydrate} as const
+
 /** A food and how far its macros are from those looked for. */
 export interface NearFood {
   readonly food: Food
@@ -9,38 +13,59 @@ export interface NearFood {
   readonly distanceKcal: number
 }
 
-/** Finds the foods whose macros are nearest, holding no more than a few of those it is shown. */
+/** The macros that foods are compared by, grams in 100 g; what is unknown is undefined. */
+export type Macros = Readonly<Record<keyof typeof factors, number | undefined>>
+
+export function macrosOf(figures: Figures<'100 g'>): Macros {
+  const value = (nutrient: keyof typeof factors): number | undefined =>
+    isComplete(figures[nutrient]) ? figures[nutrient].value : undefined
+  return {
+    protein: value('protein'),
+    fat: value('fat'),
+    carbohydrate: value('carbohydrate'),
+    availableCarbohydrate: value('availableCarbohydrate'),
+  }
+}
+
+/** Finds the foods whose macros are nearest, holding no more than are asked for. */
 export class NearestFoods {
-  readonly #figures: Figures<'100 g'>
+  readonly #macros: Macros
   readonly #most: number
+  /** Nearest first; of those as near, the first that was shown. */
   readonly #near: NearFood[] = []
 
   /** @param most length of the answer at most */
   constructor(figures: Figures<'100 g'>, most: number) {
-    this.#figures = figures
+    this.#macros = macrosOf(figures)
     this.#most = most
   }
 
-  /** Shows another food. One with an unknown macro is left out: it might be anywhere. */
-  add(food: Food): void {
-    const distanceKcal = macroDistanceKcal(this.#figures, food.per100g)
-    if (distanceKcal === undefined) return
-    this.#near.push({food, distanceKcal})
-    if (this.#near.length > 2 * this.#most + 64) {
-      this.#near.splice(0, this.#near.length, ...this.nearest())
-    }
+  get nearest(): readonly NearFood[] {
+    return this.#near
   }
 
-  /** Nearest first; of those as near, the first that was shown. */
-  nearest(): readonly NearFood[] {
-    return this.#near
-      .toSorted((left, right) => left.distanceKcal - right.distanceKcal)
-      .slice(0, this.#most)
+  /** Shows another food. */
+  add(food: Food): void {
+    this.addRow(macrosOf(food.per100g), () => food)
+  }
+
+  /**
+   * Shows the macros of a food, which is made only where they are near; one with an unknown macro
+   * is left out: it might be anywhere.
+   * @param make undefined where the food is not wanted
+   */
+  addRow(macros: Macros, make: () => Food | undefined): void {
+    const distanceKcal = distance(this.#macros, macros)
+    if (distanceKcal === undefined) return
+    const furthest = this.#near[this.#most - 1]?.distanceKcal ?? Number.POSITIVE_INFINITY
+    if (distanceKcal >= furthest) return
+    const food = make()
+    if (!food) return
+    const place = this.#near.findIndex((other) => other.distanceKcal > distanceKcal)
+    this.#near.splice(place === -1 ? this.#near.length : place, 0, {food, distanceKcal})
+    if (this.#near.length > this.#most) this.#near.pop()
   }
 }
-
-const {protein, fat, carbohydrate} = methodFactors.energyGeneral
-const factors = {protein, fat, carbohydrate, availableCarbohydrate: carbohydrate} as const
 
 /**
  * How far apart the macros of 100 g are: √Σ(difference in grams × kcal per gram)², so that a gram
@@ -52,15 +77,16 @@ export function macroDistanceKcal(
   left: Figures<'100 g'>,
   right: Figures<'100 g'>,
 ): number | undefined {
-  const inBoth = (nutrient: keyof typeof factors): boolean =>
-    isComplete(left[nutrient]) && isComplete(right[nutrient])
-  const compared = [
-    'protein',
-    'fat',
-    inBoth('availableCarbohydrate') ? 'availableCarbohydrate' : 'carbohydrate',
-  ] as const
-  if (!compared.every(inBoth)) return undefined
-  return Math.hypot(
-    ...compared.map((each) => (left[each].value - right[each].value) * factors[each]),
-  )
+  return distance(macrosOf(left), macrosOf(right))
+}
+
+function distance(left: Macros, right: Macros): number | undefined {
+  const apart = (nutrient: keyof Macros): number => {
+    const [one = Number.NaN, other = Number.NaN] = [left[nutrient], right[nutrient]]
+    return (one - other) * factors[nutrient]
+  }
+  const available = apart('availableCarbohydrate')
+  const carbohydrate = Number.isNaN(available) ? apart('carbohydrate') : available
+  const sum = Math.hypot(apart('protein'), apart('fat'), carbohydrate)
+  return Number.isNaN(sum) ? undefined : sum
 }

@@ -104,13 +104,14 @@ export function volumeFault(
   line: TableLine,
   columns: readonly HeaderColumn[],
 ): TableFault | undefined {
-  const serving = cellsOf(line)[columns.indexOf('serving_ml')]
+  const cells = cellsOf(line)
+  const serving = cells[columns.indexOf('serving_ml')]
   if (serving === undefined || serving.text === '') return undefined
   return {
     kind: 'unreadable',
     place: placeOf(line, serving),
     actual: serving.text,
-    reason: `\`serving_ml\` is \`${serving.text}\`: the figures are per 100 ml, expected per 100 g`,
+    reason: `Figures of \`${cells[0]?.text}\` are per 100 ml, as its serving of \`${serving.text}\` ml says, expected per 100 g`,
     note: 'Weigh 100 ml of it, and copy its label into foods.yaml with that weight.',
   }
 }

@@ -52,5 +52,5 @@ test('of a thousand foods, in any order, the nearest are kept', () => {
 function nearest(...[figures, foods, most]: [Food['per100g'], readonly Food[], number]) {
   const near = new NearestFoods(figures, most)
   for (const each of foods) near.add(each)
-  return near.nearest()
+  return near.nearest
 }

@@ -78,9 +78,17 @@ function cellOf({id, name, amounts, serving}: FdcFood, column: HeaderColumn): st
   if (column === 'id') return id
   if (column === 'name') return name
   if (column === serving?.column) return serving.amount
-  for (const [nutrient, {column: own}] of fdcNutrients) {
-    const amount = own === column ? amounts.get(nutrient) : undefined
+  for (const nutrient of nutrientsOf.get(column) ?? []) {
+    const amount = amounts.get(nutrient)
     if (amount !== undefined) return amount
   }
   return ''
 }
+
+/** Ids of the nutrients that give a column, the first that a food has counts. */
+const nutrientsOf: ReadonlyMap<HeaderColumn, readonly string[]> = new Map(
+  fdcColumns.map((column) => [
+    column,
+    [...fdcNutrients].flatMap(([id, nutrient]) => (nutrient.column === column ? [id] : [])),
+  ]),
+)
