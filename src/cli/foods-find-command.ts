@@ -21,10 +21,11 @@ export async function foodsFindCommand(
   const {sources} = await readFoodsFolder(folder)
   const {cookbook} = understandCookbook(sources)
   const written = words.join(' ')
-  const large = await fromLargeTables(folder, (table) => table.find(written, most))
-  const near = findFoods(written, [...cookbook.foods.all(), ...large], most)
-  // A long name of a packet can hold all the words, and be too long to be like them.
-  const found = distinct([...near, ...large]).slice(0, most)
+  const found = together(written, {
+    near: findFoods(written, cookbook.foods.all(), most),
+    packets: await fromLargeTables(folder, (table) => table.find(written, most)),
+    most,
+  })
   const {carbohydrate} = cookbook.settings
   if (format === 'json') print(foodsJson(found, carbohydrate))
   else if (found.length > 0) print(foodTable(found, carbohydrate))
@@ -32,7 +33,22 @@ export async function foodsFindCommand(
   return exitCodes.fine
 }
 
-/** A row that the cookbook names comes from its own foods and from the table. */
-function distinct(foods: readonly Food[]): readonly Food[] {
-  return [...new Map(foods.map((food) => [food.id, food])).values()]
+interface Found {
+  /** Foods of the cookbook, best first. */
+  readonly near: readonly Food[]
+  /** Rows of large tables, best first. */
+  readonly packets: readonly Food[]
+  readonly most: number
+}
+
+/**
+ * Both kinds, best first. Packets get half of the places at least: their long names are less like
+ * what was written than a plain one.
+ */
+function together(written: string, {near, packets, most}: Found): readonly Food[] {
+  const places = Math.max(most - near.length, Math.floor(most / 2))
+  const kept = [...near.slice(0, most - Math.min(places, packets.length)), ...packets]
+  // A row that the cookbook names comes both ways; a name too long to be like the words comes last.
+  const ordered = [...findFoods(written, kept, most), ...kept]
+  return [...new Map(ordered.map((food) => [food.id, food])).values()].slice(0, most)
 }

@@ -159,3 +159,98 @@ test('an amount below 0 is none where it is a difference, and a slip elsewhere',
   expect(code).toBe(2)
   expect(stderr).toContain('line 9: expected a number as `amount`, not `-13.5`')
 })
+
+// The same shapes in JSON, made by hand from memory.
+const json = `{"FoundationFoods": [
+{"foodClass": "FinalFood", "description": "Butter, salted", "foodNutrients": [
+  {"type": "FoodNutrient", "nutrient": {"id": 1003, "name": "Protein", "unitName": "g"}, "amount": 0.85},
+  {"type": "FoodNutrient", "nutrient": {"id": 1004, "name": "Total lipid (fat)", "unitName": "g"}, "amount": 81.11},
+  {"type": "FoodNutrient", "nutrient": {"id": 1008, "name": "Energy", "unitName": "kcal"}, "amount": 7.17E2},
+  {"type": "FoodNutrient", "nutrient": {"id": 1062, "name": "Energy", "unitName": "kJ"}, "amount": 2999},
+  {"type": "FoodNutrient", "nutrient": {"id": 1093, "name": "Sodium, Na", "unitName": "mg"}, "amount": 643},
+  {"type": "FoodNutrient", "nutrient": {"id": 1114, "name": "Vitamin D (D2 + D3)", "unitName": "\u00b5g"}, "amount": 5e-8},
+  {"type": "FoodNutrient", "nutrient": {"id": 1253, "name": "Cholesterol", "unitName": "mg"}}
+], "dataType": "Foundation", "fdcId": 900001, "inputFoods": [{"id": 1, "inputFood": {"fdcId": 3}}]},
+{"description": "Oats, \\"whole grain\\", rolled", "foodNutrients": [
+  {"nutrient": {"id": 1003, "name": "Protein", "unitName": "g"}, "amount": 13.5},
+  {"nutrient": {"id": 1005, "name": "Carbohydrate, by difference", "unitName": "g"}, "amount": -0.04}
+], "dataType": "Foundation", "fdcId": 900003}
+]}
+`
+
+function importedJson(text: string) {
+  const cwd = temporaryFolder({'foundation.json': text})
+  const ended = run(['foods', 'import', 'foundation.json', '--as', 'fdc'], {cwd})
+  const table = path.join(cwd, 'content/tables/fdc.tsv')
+  return {...ended, table: existsSync(table) ? readFileSync(table, 'utf8') : undefined}
+}
+
+test('foods of a JSON download come in with their figures', () => {
+  const {code, stderr, stdout, table = ''} = importedJson(json)
+  expect(stderr).toBe('')
+  expect(code).toBe(0)
+  expect(stdout).toContain('2 foods')
+  const [header = [], butter = [], oats = []] = table.split('\n').map((line) => line.split('\t'))
+  const figures = (row: readonly string[]) =>
+    Object.fromEntries(header.flatMap((column, at) => (row[at] ? [[column, row[at]]] : [])))
+  expect(figures(butter)).toEqual({
+    id: '900001',
+    name: 'Butter, salted',
+    energy_kcal: '717',
+    protein_g: '0.85',
+    fat_g: '81.11',
+    sodium_mg: '643',
+    vitamin_d_ug: '0.00000005',
+  })
+  expect(figures(oats)).toEqual({
+    id: '900003',
+    name: 'Oats, "whole grain", rolled',
+    protein_g: '13.5',
+    carbohydrate_g: '0',
+  })
+})
+
+test.each<[string, string, string, RegExp]>([
+  [
+    'cut off',
+    json.slice(json.indexOf('"dataType": "Foundation", "fdcId": 900003')),
+    '',
+    /line 14, food 2: expected the rest/,
+  ],
+  [
+    'of another kind',
+    '"dataType": "Foundation"',
+    '"dataType": "Branded"',
+    /line 2, food 1: expected `Foundation`/,
+  ],
+  [
+    'in another unit',
+    '"unitName": "mg"}, "amount": 643',
+    '"unitName": "g"}, "amount": 643',
+    /food 1: expected `Sodium, Na` in `MG`/,
+  ],
+  ['with more fat than there can be', '81.11', '811.1', /food 1: .*`fat_g` is `811.1`/],
+  [
+    'with an amount below 0',
+    '13.5',
+    '-13.5',
+    /food 2: expected a number as `amount`, not `-13.5`, for `Protein`/,
+  ],
+  ['with a food twice', '900003', '900001', /food 2: expected each `fdcId` once/],
+  ['without a name', '"Butter, salted"', '""', /food 1: expected a `description`/],
+  [
+    'without figures',
+    json.slice(
+      json.indexOf('  {"nutrient"'),
+      json.indexOf('], "dataType": "Foundation", "fdcId": 900003'),
+    ),
+    '',
+    /food 2: expected figures of `Oats/,
+  ],
+])('a JSON download %s is refused with its food', (_, from, to, told) => {
+  expect(json).toContain(from)
+  const {code, stderr, table} = importedJson(json.replace(from, to))
+  expect(stderr).toMatch(told)
+  expect(code).toBe(2)
+  expect(table).toBeUndefined()
+})
