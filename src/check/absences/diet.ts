@@ -1,5 +1,6 @@
 import {isComplete} from '../../food/figures.ts'
 import type {Allergen, Food, Origin} from '../../food/food.ts'
+import {meats, seafood} from '../../food/meats.ts'
 import {againstFreeFrom} from './free-from.ts'
 import type {Objection} from './objection.ts'
 import type {OtherWord} from './promise.ts'
@@ -13,8 +14,6 @@ export interface Diet {
   against(food: Food): Objection | undefined
 }
 
-const flesh: readonly Origin[] = ['beef', 'pork', 'lamb', 'veal', 'game', 'poultry']
-const seafood: readonly Origin[] = ['fish', 'crustacean', 'mollusc']
 const animalAllergens: readonly Allergen[] = ['fish', 'crustacean', 'mollusc']
 
 /**
@@ -26,7 +25,7 @@ export const diets: readonly Diet[] = [
     name: 'vegetarian',
     also: ['vegetarians', 'lacto-ovo vegetarian'],
     leavesOpen: 'Some cheese is set with rennet from calves: read its packet.',
-    against: (food) => against(food, [...flesh, ...seafood, 'gelatine'], animalAllergens),
+    against: (food) => against(food, [...meats, ...seafood, 'gelatine'], animalAllergens),
   },
   {
     name: 'vegan',
@@ -35,7 +34,7 @@ export const diets: readonly Diet[] = [
     against: (food) =>
       against(
         food,
-        [...flesh, ...seafood, 'gelatine', 'egg', 'dairy', 'honey'],
+        [...meats, ...seafood, 'gelatine', 'egg', 'dairy', 'honey'],
         [...animalAllergens, 'egg', 'milk'],
       ),
   },
@@ -43,7 +42,7 @@ export const diets: readonly Diet[] = [
     name: 'pescatarian',
     also: ['pescetarian', 'pescatarians'],
     // Gelatine is of pork or beef more often than of fish.
-    against: (food) => against(food, [...flesh, 'gelatine'], []),
+    against: (food) => against(food, [...meats, 'gelatine'], []),
   },
   {
     name: 'pork-free',

@@ -31,10 +31,9 @@ export function objections(
 }
 
 /** `feta`, or `feta` in `mint dressing`: the food and the component it comes through. */
-export function foodText({food, through, line, isByChoice}: FoodInDish): string {
+export function foodText({food, through, isByChoice, isAlternative}: FoodInDish): string {
   const component = through.at(-1)
   const where = component ? ` in \`${component.recipe.title.value}\`` : ''
-  const isAlternative = isByChoice && line.role !== 'optional'
   const choice = !isByChoice ? '' : isAlternative ? 'the alternative ' : 'the optional '
   return `${choice}\`${food.name}\`${where}`
 }

@@ -1,7 +1,7 @@
 import type {Aisle} from '../../food/food.ts'
 import type {Computed} from '../../nutrition/computed.ts'
 import {gramsPerUnit} from '../../units/units.ts'
-import {shareOf} from '../safety/all-foods.ts'
+import {shareOf} from '../safety/share-of.ts'
 
 /** What US law takes a serving for. */
 export type DishKind = 'food' | 'main dish' | 'meal'

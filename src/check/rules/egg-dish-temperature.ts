@@ -4,7 +4,6 @@ import type {Computed} from '../../nutrition/computed.ts'
 import {isAtMost} from '../is-at-most.ts'
 import {ingredientMentions, stepsOf} from '../method/ingredient-mentions.ts'
 import type {Rule} from '../rule.ts'
-import {shareOf} from '../safety/all-foods.ts'
 import {
   hazardOf,
   minimumCelsius,
@@ -13,6 +12,7 @@ import {
   temperatureText,
 } from '../safety/hazard.ts'
 import {isHeated} from '../safety/heat.ts'
+import {shareOf} from '../safety/share-of.ts'
 
 export const eggDishTemperature: Rule = {
   id: 'egg-dish-temperature',

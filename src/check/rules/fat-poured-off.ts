@@ -1,5 +1,6 @@
 import type {Recipe} from '../../cookbook/recipe.ts'
 import type {Food} from '../../food/food.ts'
+import {meats} from '../../food/meats.ts'
 import type {ComputedLine} from '../../nutrition/computed.ts'
 import {formatFigure} from '../../units/format-figure.ts'
 import type {Rule} from '../rule.ts'
@@ -20,8 +21,6 @@ const drains =
 /** "Drain" with nothing but the meat, or nothing at all, behind it; beans and pasta are drained too. */
 const drainsIt =
   /\bdrain(?:ed|ing)?(?:\s+(?:it|them|well|off|thoroughly|the (?:meat|mince|beef|pork|lamb|sausages?)))*\s*(?:[.,;:)]|and\b|$)/i
-
-const meats: ReadonlySet<string> = new Set(['beef', 'pork', 'lamb', 'veal', 'game', 'poultry'])
 
 export const fatPouredOff: Rule = {
   id: 'fat-poured-off',

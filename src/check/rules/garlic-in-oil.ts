@@ -4,8 +4,8 @@ import type {Food} from '../../food/food.ts'
 import type {Computed} from '../../nutrition/computed.ts'
 import {stepsOf} from '../method/ingredient-mentions.ts'
 import type {Rule} from '../rule.ts'
-import {shareOf} from '../safety/all-foods.ts'
 import {methodText} from '../safety/heat.ts'
+import {shareOf} from '../safety/share-of.ts'
 
 export const garlicInOil: Rule = {
   id: 'garlic-in-oil',

@@ -2,8 +2,8 @@ import type {Position} from 'unist'
 import {placeInPassage} from '../../cookbook/passage-place.ts'
 import {sentenceAround} from '../../cookbook/prose/sentences.ts'
 import type {Recipe} from '../../cookbook/recipe.ts'
+import {listedFoods} from '../../nutrition/foods-in-dish.ts'
 import type {Rule} from '../rule.ts'
-import {allFoods} from '../safety/all-foods.ts'
 
 export const honeyForInfants: Rule = {
   id: 'honey-for-infants',
@@ -12,7 +12,7 @@ export const honeyForInfants: Rule = {
   why: 'Honey can hold spores of Clostridium botulinum, which grow in the gut of a child under 12 months; cooking does not kill them.',
   source: 'US CDC and AAP advice on infant botulism: no honey before 12 months (from memory).',
   *check({recipe, computed}) {
-    const honey = [...allFoods(computed)].find(({from}) => from.includes('honey'))
+    const honey = [...listedFoods(computed)].find(({from}) => from.includes('honey'))
     if (!honey) return
     for (const {text, place} of offers(recipe)) {
       const match = baby.exec(text)

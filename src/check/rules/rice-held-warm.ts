@@ -2,9 +2,9 @@ import {placeInPassage} from '../../cookbook/passage-place.ts'
 import {durationsIn} from '../../cookbook/prose/durations.ts'
 import {sentencesOf} from '../../cookbook/prose/sentences.ts'
 import {temperaturesIn} from '../../cookbook/prose/temperatures.ts'
+import {listedFoods} from '../../nutrition/foods-in-dish.ts'
 import {stepsOf} from '../method/ingredient-mentions.ts'
 import type {Rule} from '../rule.ts'
-import {allFoods} from '../safety/all-foods.ts'
 
 export const riceHeldWarm: Rule = {
   id: 'rice-held-warm',
@@ -14,7 +14,7 @@ export const riceHeldWarm: Rule = {
   source:
     'USDA National Agricultural Library, two-hour rule; consumer danger zone 40–140 °F (4–60 °C). B. cereus in rice: from memory.',
   *check({recipe, computed}) {
-    if (![...allFoods(computed)].some(({traits}) => traits.has('rice'))) return
+    if (![...listedFoods(computed)].some(({traits}) => traits.has('rice'))) return
     for (const passage of stepsOf(recipe)) {
       for (const {from, to} of sentencesOf(passage.text)) {
         const sentence = passage.text.slice(from, to)

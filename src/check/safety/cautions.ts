@@ -1,6 +1,6 @@
 import type {Food} from '../../food/food.ts'
 import type {Computed} from '../../nutrition/computed.ts'
-import {allFoods} from './all-foods.ts'
+import {listedFoods} from '../../nutrition/foods-in-dish.ts'
 import {type Hazard, hazardOf, temperatureSource, temperatureText} from './hazard.ts'
 import {hasHeat} from './heat.ts'
 import {spoils} from './keeping.ts'
@@ -91,7 +91,7 @@ export const localRulesFirst =
 
 /** The cautions of a dish, from what is in it through its components; pages and cards print them. */
 export function cautionsOf(computed: Computed): readonly Caution[] {
-  const foods = [...allFoods(computed)]
+  const foods = [...listedFoods(computed)]
   return known.filter(({applies}) => applies(foods, computed))
 }
 

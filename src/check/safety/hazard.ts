@@ -1,4 +1,5 @@
 import type {Food} from '../../food/food.ts'
+import {redMeats} from '../../food/meats.ts'
 import type {Computed, ComputedLine} from '../../nutrition/computed.ts'
 
 /**
@@ -43,7 +44,6 @@ export function hazardOf(food: Food): Hazard | undefined {
   return from.includes('egg') ? 'egg' : undefined
 }
 
-const redMeats: ReadonlySet<string> = new Set(['beef', 'pork', 'lamb', 'veal', 'game'])
 const notRawMeat = ['cured', 'smoked', 'stock', 'fat'] as const
 const rawAisles: ReadonlySet<string> = new Set(['meat', 'poultry', 'fish', 'eggs'])
 

@@ -1,6 +1,8 @@
 import type {Food} from '../../food/food.ts'
+import {meats, seafood} from '../../food/meats.ts'
 import type {Computed} from '../../nutrition/computed.ts'
-import {allFoods, shareOf} from './all-foods.ts'
+import {listedFoods} from '../../nutrition/foods-in-dish.ts'
+import {shareOf} from './share-of.ts'
 
 /** How long a kind of dish keeps by the guidance. */
 export interface KeepingGuidance {
@@ -24,9 +26,6 @@ const guidance = {
   egg: {kind: 'egg dishes', fridgeDays: 4},
   rice: {kind: 'cooked rice', fridgeDays: 4},
 } as const satisfies Record<string, KeepingGuidance>
-
-const meats: ReadonlySet<string> = new Set(['beef', 'pork', 'lamb', 'veal', 'game', 'poultry'])
-const seafood: ReadonlySet<string> = new Set(['fish', 'crustacean', 'mollusc'])
 
 /** Salted or dried for keeping, rendered, or a powder: none of them limits a dish. */
 function isPerishable({traits, state}: Food): boolean {
@@ -90,7 +89,7 @@ export function spoils(computed: Computed): boolean {
 
 function hasPulses(computed: Computed): boolean {
   return (
-    [...allFoods(computed)].some(({aisle}) => aisle === 'pulses') &&
+    [...listedFoods(computed)].some(({aisle}) => aisle === 'pulses') &&
     shareOf(computed, ({aisle}) => aisle === 'pulses') >= eggDishRatio &&
     shareOf(computed, ({traits}) => traits.has('flour')) < bakedFlourRatio
   )

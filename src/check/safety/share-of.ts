@@ -1,22 +1,6 @@
 import type {Food} from '../../food/food.ts'
 import type {Computed} from '../../nutrition/computed.ts'
 
-/** Every food of a dish, through its components, once; those of an alternative are left out. */
-export function allFoods(computed: Computed): ReadonlySet<Food> {
-  const foods = new Set<Food>()
-  const seen = new Set<Computed>()
-  const visit = (each: Computed): void => {
-    if (seen.has(each)) return
-    seen.add(each)
-    for (const {ingredient} of each.lines) {
-      if (ingredient.kind === 'food') foods.add(ingredient.food)
-      else visit(ingredient.computed)
-    }
-  }
-  visit(computed)
-  return foods
-}
-
 /** Share of the mixed weight, 0 to 1, that foods of a kind make up, components by their own share. */
 export function shareOf(dish: Computed, isKind: (food: Food) => boolean): number {
   // Each component once: components that share components would be opened without end.
