@@ -65,6 +65,20 @@ describe('label-sanity', () => {
     ])
   })
 
+  test('adds up the polyols that a packet names by kind', () => {
+    const kinds = (erythritol: number) => ({
+      printedPolyols: new Map([
+        ['erythritol', printed(erythritol)],
+        ['maltitol', printed(4)],
+      ] as const),
+    })
+    const bar: Lines = {protein: 16, carbohydrate: 12}
+    expect(found(labelSanity, packet('eu', 100, bar, kinds(8)))).toEqual([])
+    expect(found(labelSanity, packet('eu', 100, bar, kinds(10)))).toEqual([
+      'Polyols `14 g` of `packet`, expected `12` or less: it is part of the carbohydrate',
+    ])
+  })
+
   test('lets fibre exceed the carbohydrate of an EU panel, which does not contain it', () => {
     const bran: Lines = {energy: 222, protein: 16, fat: 4, carbohydrate: 22, fibre: 43}
     expect(found(labelSanity, packet('eu', 100, {...bran, energy: 274}))).toEqual([])

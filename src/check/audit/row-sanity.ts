@@ -1,13 +1,18 @@
 import {type Figure, isComplete} from '../../food/figures.ts'
 import type {Food} from '../../food/food.ts'
-import {methodName} from '../../food/method-factors.ts'
 import {nutrientText} from '../../food/nutrient-text.ts'
-import {type Nutrient, nutrientName} from '../../food/nutrients.ts'
-import type {MacroSpans} from '../../nutrition/energy-of-macros.ts'
-import {formatFigure, roundedText} from '../../units/format-figure.ts'
-import {type Span, spanOfRounded, spanSum} from '../../units/span.ts'
+import {formatFigure} from '../../units/format-figure.ts'
+import {type Span, spanOfRounded} from '../../units/span.ts'
 import {standardUncertainty} from '../../units/uncertain.ts'
 import {energyGap} from '../energy-gap.ts'
+import {
+  energyReason,
+  leastGrams,
+  macrosPrinted,
+  type PrintedFigures,
+  partReason,
+  partsBeyondWholes,
+} from '../figures-fit.ts'
 
 /** What is odd about a row of a table: one sentence, and how to look into it. */
 export interface Oddity {
@@ -17,28 +22,20 @@ export interface Oddity {
 
 /** Looks at one row of a table by itself: parts within wholes, mass within 100 g, energy. */
 export function rowOddities(food: Food): readonly Oddity[] {
-  return [...partsBeyondWholes(food), ...massBeyond100g(food), ...energyBesideMacros(food)]
+  return [...oddParts(food), ...massBeyond100g(food), ...energyBesideMacros(food)]
 }
-
-const partOf: readonly (readonly [part: Nutrient, whole: Nutrient])[] = [
-  ['saturated', 'fat'],
-  ['trans', 'fat'],
-  ['fibre', 'carbohydrate'],
-  ['sugars', 'carbohydrate'],
-  ['addedSugars', 'sugars'],
-  ['polyols', 'carbohydrate'],
-]
 
 /** Parts are analysed apart from their wholes, and come out up to this much larger; measured on SR28. */
 const partSlackGrams = 1
 
-function* partsBeyondWholes({name, per100g}: Food): Iterable<Oddity> {
-  for (const [part, whole] of partOf) {
-    const [inner, outer] = [spanOf(per100g[part]), spanOf(per100g[whole])]
-    if (!inner || !outer || inner.low <= outer.high + partSlackGrams) continue
-    const actual = nutrientText(part, inner.value)
+function* oddParts({name, per100g}: Food): Iterable<Oddity> {
+  const figures = figuresOf(per100g)
+  for (const pair of partsBeyondWholes(figures, partSlackGrams)) {
+    const [actual = '', most = ''] = pair.map((nutrient) =>
+      nutrientText(nutrient, figures.span(nutrient)?.value ?? 0),
+    )
     yield {
-      reason: `${titled(part)} \`${actual}\` of \`${name}\`, expected \`${nutrientText(whole, outer.value)}\` or less: it is part of the ${nutrientName[whole]}`,
+      reason: partReason(pair, {actual, most, food: name}),
       note: 'A column of the table may stand for something else than its heading says.',
     }
   }
@@ -47,11 +44,10 @@ function* partsBeyondWholes({name, per100g}: Food): Iterable<Oddity> {
 /** Proximates are analysed one by one, and need not close to 100 g; measured on SR28. */
 const massSlackGrams = 3
 
+const proximates = ['water', 'protein', 'fat', 'carbohydrate', 'alcohol'] as const
+
 function* massBeyond100g({name, per100g, ashGrams = 0}: Food): Iterable<Oddity> {
-  const parts = (['water', 'protein', 'fat', 'carbohydrate', 'alcohol'] as const).flatMap(
-    (nutrient) => spanOf(per100g[nutrient]) ?? [],
-  )
-  const grams = spanSum(parts).low + ashGrams
+  const grams = leastGrams(figuresOf(per100g), proximates) + ashGrams
   if (grams <= 100 + massSlackGrams) return
   yield {
     reason: `Parts of \`${name}\` add up to \`${formatFigure(grams, 'g', 1)}\`, expected \`100 g\` or a little less`,
@@ -70,13 +66,13 @@ const energySlack = {ratio: 0.25, kcal: 20} as const
 function* energyBesideMacros(food: Food): Iterable<Oddity> {
   const {name, per100g} = food
   const energy = spanOf(per100g.energy)
-  const macros = macroSpans(per100g)
+  const macros = macrosPrinted(figuresOf(per100g))
   if (!energy || !macros || followsOwnFactors(food)) return
   const gap = energyGap(energy, macros, {slack: slackKcal(energy.value), grams: 100})
   if (gap.fits) return
-  const expected = formatFigure(gap.general.value, 'kcal')
+  const actual = nutrientText('energy', energy.value)
   yield {
-    reason: `Energy \`${nutrientText('energy', energy.value)}\` of \`${name}\`, expected about \`${expected}\` from its macros by ${methodName.energyGeneral}, ${roundedText(gap.gapPercent, 1)} % apart`,
+    reason: energyReason(gap, {actual, food: name}).reason,
     note: gap.wouldExplain.join('\n'),
   }
 }
@@ -96,24 +92,13 @@ export function followsOwnFactors({factors, per100g}: Food): boolean {
   return Math.abs(per100g.energy.value - kcal) <= slackKcal(kcal)
 }
 
-function macroSpans(per100g: Food['per100g']): MacroSpans | undefined {
-  const [protein, fat] = [spanOf(per100g.protein), spanOf(per100g.fat)]
-  const [total, available] = [spanOf(per100g.carbohydrate), spanOf(per100g.availableCarbohydrate)]
-  const carbohydrate = total ?? available
-  if (!protein || !fat || !carbohydrate) return undefined
-  const [fibre, polyols, alcohol] = [
-    spanOf(per100g.fibre),
-    spanOf(per100g.polyols),
-    spanOf(per100g.alcohol),
-  ]
+/** A table that gives only the carbohydrate without fibre has that one looked at. */
+function figuresOf(per100g: Food['per100g']): PrintedFigures {
+  const isTotal = isComplete(per100g.carbohydrate)
   return {
-    protein,
-    fat,
-    carbohydrate,
-    carbohydrateIs: total ? 'total' : 'available',
-    ...(fibre && {fibre}),
-    ...(polyols && {polyols}),
-    ...(alcohol && {alcohol}),
+    carbohydrateIs: isTotal ? 'total' : 'available',
+    span: (nutrient) =>
+      spanOf(per100g[nutrient === 'carbohydrate' && !isTotal ? 'availableCarbohydrate' : nutrient]),
   }
 }
 
@@ -123,9 +108,4 @@ function spanOf(figure: Figure): Span | undefined {
   return isComplete(figure)
     ? spanOfRounded(figure.value, Math.sqrt(12) * standardUncertainty(figure))
     : undefined
-}
-
-function titled(nutrient: Nutrient): string {
-  const name = nutrientName[nutrient]
-  return name.charAt(0).toUpperCase() + name.slice(1)
 }

@@ -1,11 +1,18 @@
 import type {Food} from '../../food/food.ts'
 import {type Label, type LabelLine, type Printed, printedSpan} from '../../food/label.ts'
 import {methodName} from '../../food/method-factors.ts'
-import {kilojoulesPerKilocalorie, nutrientName} from '../../food/nutrients.ts'
-import type {MacroSpans} from '../../nutrition/energy-of-macros.ts'
-import {formatFigure, roundedText} from '../../units/format-figure.ts'
+import {kilojoulesPerKilocalorie, type PublishedNutrient} from '../../food/nutrients.ts'
+import {formatFigure} from '../../units/format-figure.ts'
 import {type Span, spanSum, spanTimes} from '../../units/span.ts'
 import {energyGap} from '../energy-gap.ts'
+import {
+  energyReason,
+  leastGrams,
+  macrosPrinted,
+  type PrintedFigures,
+  partReason,
+  partsBeyondWholes,
+} from '../figures-fit.ts'
 import type {CookbookRule, Finding} from '../rule.ts'
 
 export const labelSanity: CookbookRule = {
@@ -21,7 +28,7 @@ export const labelSanity: CookbookRule = {
       const {label, provenance} = food
       if (!label || provenance.kind !== 'label') continue
       for (const finding of [
-        ...partsBeyondWholes(food, label),
+        ...oddParts(food, label),
         ...massBeyondServing(food, label),
         ...energyBesideMacros(food, label),
       ]) {
@@ -31,40 +38,37 @@ export const labelSanity: CookbookRule = {
   },
 }
 
-/** Lines of a panel that are part of another line. */
-const partOf: readonly (readonly [part: LabelLine, whole: LabelLine])[] = [
-  ['saturated', 'fat'],
-  ['trans', 'fat'],
-  ['sugars', 'carbohydrate'],
-  ['addedSugars', 'sugars'],
-  ['polyols', 'carbohydrate'],
-]
+function figuresOf(label: Label): PrintedFigures {
+  return {
+    carbohydrateIs: label.rules === 'us' ? 'total' : 'available',
+    span: (nutrient) => (nutrient === 'polyols' ? polyolSpan(label) : span(label, nutrient)),
+  }
+}
 
-function* partsBeyondWholes(food: Food, label: Label): Iterable<Finding> {
-  // Fibre is part of a US panel's carbohydrate and stands beside an EU panel's.
-  const pairs = label.rules === 'us' ? [...partOf, ['fibre', 'carbohydrate'] as const] : partOf
-  for (const [part, whole] of pairs) {
-    const [inner, outer] = [label.printed.get(part), label.printed.get(whole)]
+function* oddParts(food: Food, label: Label): Iterable<Finding> {
+  for (const pair of partsBeyondWholes(figuresOf(label), 0)) {
+    const [part, whole] = pair
+    // Polyols told by kind have no line of their own: the first kind stands for them.
+    const [kind] = label.printedPolyols.values()
+    const inner = label.printed.get(part) ?? (part === 'polyols' ? kind : undefined)
+    const outer = label.printed.get(whole)
     if (!inner || !outer) continue
-    if (printedSpan(part, inner, label.rules).low <= printedSpan(whole, outer, label.rules).high) {
-      continue
-    }
+    const actual = inner === kind ? formatFigure(polyolSpan(label)?.value ?? 0, 'g') : inner.text
     yield {
       place: inner.place,
-      reason: `${named(part)} \`${inner.text}\` of \`${food.name}\`, expected \`${outer.text}\` or less: it is part of the ${named(whole).toLowerCase()}`,
-      actual: inner.text,
+      reason: partReason(pair, {actual, most: outer.text, food: food.name}),
+      actual,
       note: 'Read both lines of the packet again.',
     }
   }
 }
 
-const proximates: readonly LabelLine[] = ['protein', 'fat', 'carbohydrate', 'alcohol']
+const proximates: readonly PublishedNutrient[] = ['protein', 'fat', 'carbohydrate', 'alcohol']
 
 function* massBeyondServing(food: Food, label: Label): Iterable<Finding> {
-  const lines: readonly LabelLine[] =
-    label.rules === 'eu' ? [...proximates, 'fibre', 'salt'] : proximates
-  const printed = lines.flatMap((line) => span(label, line) ?? [])
-  const {low} = spanSum(printed)
+  const lines =
+    label.rules === 'eu' ? [...proximates, 'fibre' as const, 'salt' as const] : proximates
+  const low = leastGrams(figuresOf(label), lines)
   const first = label.printed.get('carbohydrate') ?? label.printed.get('protein')
   if (low <= label.perGrams || !first) return
   const sum = formatFigure(low, 'g', 1)
@@ -81,17 +85,22 @@ const slackRatio = 0.05
 
 function* energyBesideMacros(food: Food, label: Label): Iterable<Finding> {
   const {energy, printed} = printedEnergy(label)
-  const macros = macroSpans(label)
+  const macros = macrosPrinted(figuresOf(label))
   if (!energy || !printed || !macros) return
-  const gap = energyGap(energy, macros, {
-    slack: slackRatio * energy.value,
-    grams: label.perGrams,
-  })
+  const {printedAllulose, rules, perGrams} = label
+  const gap = energyGap(
+    energy,
+    {
+      ...macros,
+      ...(printedAllulose && {allulose: printedSpan('carbohydrate', printedAllulose, rules)}),
+    },
+    {slack: slackRatio * energy.value, grams: perGrams},
+  )
   if (gap.fits) return
-  const expected = formatFigure(gap.general.value, 'kcal')
+  const {expected, reason} = energyReason(gap, {actual: printed.text, food: food.name})
   yield {
     place: printed.place,
-    reason: `Energy \`${printed.text}\` of \`${food.name}\`, expected about \`${expected}\` from its macros by ${methodName.energyGeneral}, ${roundedText(gap.gapPercent, 1)} % apart`,
+    reason,
     actual: printed.text,
     expected: [expected],
     note: [
@@ -112,29 +121,6 @@ function printedEnergy(label: Label): {readonly energy?: Span; readonly printed?
   return {...(energy && {energy}), ...(printed && {printed})}
 }
 
-function macroSpans(label: Label): MacroSpans | undefined {
-  const [protein, fat] = [span(label, 'protein'), span(label, 'fat')]
-  const carbohydrate = span(label, 'carbohydrate')
-  if (!protein || !fat || !carbohydrate) return undefined
-  const [fibre, polyols, alcohol] = [
-    span(label, 'fibre'),
-    polyolSpan(label),
-    span(label, 'alcohol'),
-  ]
-  return {
-    protein,
-    fat,
-    carbohydrate,
-    carbohydrateIs: label.rules === 'us' ? 'total' : 'available',
-    ...(fibre && {fibre}),
-    ...(polyols && {polyols}),
-    ...(label.printedAllulose && {
-      allulose: printedSpan('carbohydrate', label.printedAllulose, label.rules),
-    }),
-    ...(alcohol && {alcohol}),
-  }
-}
-
 function span(label: Label, line: LabelLine): Span | undefined {
   const printed = label.printed.get(line)
   return printed && printedSpan(line, printed, label.rules)
@@ -145,9 +131,4 @@ function polyolSpan(label: Label): Span | undefined {
   return kinds.length > 0
     ? spanSum(kinds.map((printed) => printedSpan('polyols', printed, label.rules)))
     : span(label, 'polyols')
-}
-
-function named(line: LabelLine): string {
-  const name = line === 'energyKilojoules' ? 'energy' : nutrientName[line]
-  return name.charAt(0).toUpperCase() + name.slice(1)
 }

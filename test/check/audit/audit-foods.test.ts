@@ -24,6 +24,11 @@ test('a part is not more than its whole, but for the slack of two analyses', () 
   expect(odd({fat: 5, saturated: 6})).toBe('')
   expect(odd({fat: 5, saturated: 6.1})).toContain('part of the fat')
   expect(odd({carbohydrate: 10, fibre: 20})).toContain('part of the carbohydrate')
+  // Carbohydrate without fibre, where a table gives no other: fibre stands beside it.
+  expect(odd({availableCarbohydrate: 10, fibre: 20})).toBe('')
+  expect(odd({availableCarbohydrate: 10, sugars: 12})).toContain(
+    '`12 g` of `tested`, expected `10 g` or less',
+  )
 })
 
 test('parts are not more than 100 g, but for the slack of proximates', () => {
