@@ -8,16 +8,13 @@ import {examine} from '../src/build.ts'
 import {cookbookRules, recipeRules} from '../src/check/rules.ts'
 import {readFolder} from '../src/cookbook/read-folder.ts'
 import {message} from '../src/report/message.ts'
-import type {Paint} from '../src/report/paint.ts'
+import {plainPaint} from '../src/report/paint.ts'
 import {summary} from '../src/report/summary.ts'
 import {findingsText} from '../src/report/summary-text.ts'
 import {textMessages} from '../src/report/text-report.ts'
 import {fixtureDay} from './fixture-day.ts'
 
 const fixtures = fileURLToPath(new URL('fixtures', import.meta.url))
-
-const plain = (text: string): string => text
-const paint: Paint = {bold: plain, dim: plain, red: plain, yellow: plain, cyan: plain}
 
 /** Folders below `fixtures` that hold a report: each is a case. */
 const cases = readdirSync(path.join(fixtures, 'rules'), {withFileTypes: true})
@@ -32,7 +29,7 @@ const cases = readdirSync(path.join(fixtures, 'rules'), {withFileTypes: true})
 async function reportOn(folder: string): Promise<string> {
   const examined = examine(await readFolder(folder), {today: fixtureDay})
   const messages = examined.problems.map((problem) => message(problem, (file) => file))
-  return `${[...textMessages(messages, paint)].join('')}${findingsText(summary(examined))}\n`
+  return `${[...textMessages(messages, plainPaint)].join('')}${findingsText(summary(examined))}\n`
 }
 
 test.each(cases)('%s', async (name) => {

@@ -78,7 +78,8 @@ function addLike(foods: Command, end: (code: ExitCode) => void): void {
     .action(
       async (name: string, options: FindCall & {readonly aisle?: Aisle}, command: Command) => {
         const {foodsLikeCommand} = await import('./foods-like-command.ts')
-        end(await foodsLikeCommand(name, {...options, ...folderOf(command, options)}))
+        const shared = sharedOptions(command)
+        end(await foodsLikeCommand(name, {...options, ...folderOf(command, options), ...shared}))
       },
     )
 }

@@ -26,9 +26,9 @@ export function addNew(root: Command, end: (code: ExitCode) => void): void {
     .description('start a cookbook: settings, foods and a recipe')
     .addArgument(new Argument('<dir>', 'folder to make it in'))
     .addHelpText('after', examples(cookbookExamples))
-    .action(async (folder: string) => {
+    .action(async (folder: string, _: unknown, command: Command) => {
       const {newCookbook} = await import('./new-cookbook.ts')
-      end(await newCookbook(folder))
+      end(await newCookbook(folder, sharedOptions(command)))
     })
   addRecipe(parent, end)
 }

@@ -1,21 +1,29 @@
-import type {Command} from 'commander'
+import type {Completed} from './completed-commands.ts'
 
 /**
- * A script for bash that completes commands, their options and choices (Bash Reference Manual,
- * "Programmable Completion"); anything else is completed as a file name.
+ * A script for bash that completes commands, their options and choices, and recipes by their slugs
+ * (Bash Reference Manual, "Programmable Completion"); anything else is completed as a file name.
  */
-export function bashCompletion(root: Command): string {
-  const cases = commandsBelow(root, '').map(
-    ({path, words}) => `    '${path}') words='${words.join(' ')}' ;;`,
-  )
+export function bashCompletion(commands: readonly Completed[]): string {
+  const paths = commands.filter(({path}) => path !== '').map(({path}) => `'${path}'`)
+  const cases = commands.map(({path, words, takesRecipe}) => {
+    const offered = words.map(({word}) => word).join(' ')
+    return `    '${path}') words="${offered}${takesRecipe ? ' $(_scalepan_recipes)' : ''}" ;;`
+  })
   return `_scalepan() {
   local current="\${COMP_WORDS[COMP_CWORD]}" path='' words='' index
   for ((index = 1; index < COMP_CWORD; index++)); do
-    case " $(_scalepan_words "$path") " in
-      *" \${COMP_WORDS[index]} "*) [[ \${COMP_WORDS[index]} == -* ]] || path="$path \${COMP_WORDS[index]}" ;;
+    case "$path \${COMP_WORDS[index]}" in
+      ${paths.join('|')}) path="$path \${COMP_WORDS[index]}" ;;
     esac
   done
   COMPREPLY=($(compgen -W "$(_scalepan_words "$path")" -- "$current"))
+}
+_scalepan_recipes() {
+  local file
+  for file in content/recipes/*.md; do
+    [[ -e $file ]] && file="\${file##*/}" && printf '%s ' "\${file%.md}"
+  done
 }
 _scalepan_words() {
   local words=''
@@ -26,22 +34,4 @@ ${cases.join('\n')}
 }
 complete -o default -F _scalepan scalepan
 `
-}
-
-interface Completed {
-  /** Names of the commands so far, each behind a space: \` new recipe\`. */
-  readonly path: string
-  /** What may come next; none has a blank or a quote. */
-  readonly words: readonly string[]
-}
-
-function commandsBelow(command: Command, path: string): readonly Completed[] {
-  const {commands, options, registeredArguments} = command
-  const words = [
-    ...commands.map((one) => one.name()),
-    ...registeredArguments.flatMap(({argChoices = []}) => argChoices),
-    ...options.flatMap(({long}) => (long ? [long] : [])),
-    '--help',
-  ]
-  return [{path, words}, ...commands.flatMap((one) => commandsBelow(one, `${path} ${one.name()}`))]
 }

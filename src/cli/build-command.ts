@@ -12,7 +12,7 @@ import {type Recovered, recoverSite, writeSite} from '../site/write-site.ts'
 import {buildSummary} from './build-summary.ts'
 import {paintFor} from './colour.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
-import {print, tell} from './output.ts'
+import {print, remark, tell} from './output.ts'
 import {Progress} from './progress.ts'
 import type {SharedOptions} from './shared-options.ts'
 import {today} from './today.ts'
@@ -23,11 +23,11 @@ interface BuildOptions extends SharedOptions {
 }
 
 /** Checks a cookbook and, where nothing is wrong, writes its site. */
-export async function buildCommand({content, site, color}: BuildOptions): Promise<ExitCode> {
+export async function buildCommand({content, site, color, quiet}: BuildOptions): Promise<ExitCode> {
   refuseOverlap(content, site)
-  const progress = new Progress()
+  const progress = new Progress({quiet})
   const recovered = await recoverSite(site)
-  tell(recoveredText[recovered])
+  remark(recoveredText[recovered], {quiet})
   progress.begin('reading files')
   const read = await readCookbook(content)
   const assets = await readAssets()
@@ -41,7 +41,9 @@ export async function buildCommand({content, site, color}: BuildOptions): Promis
   const filePath = filePathBelow(content)
   const {address} = built.cookbook.settings
   // Notes are for `check`: a build that went well fits on one screen.
-  const told = built.problems.filter(({severity}) => severity !== 'note')
+  const told = built.problems.filter(
+    ({severity}) => severity === 'error' || (severity === 'warning' && !quiet),
+  )
   const messages = told.map((problem) => message(problem, filePath, address))
   for (const text of textMessages(messages, paintFor('stderr', color))) tell(text)
   if (counts.findings.error > 0) {
@@ -52,6 +54,7 @@ export async function buildCommand({content, site, color}: BuildOptions): Promis
   progress.begin('writing pages')
   const written = await writeSite(site, built.files)
   progress.end()
+  if (quiet) return exitCodes.fine
   const {title} = built.cookbook.settings
   const seconds = progress.seconds
   print(buildSummary({title, counts, written, site, seconds}, paintFor('stdout', color)))

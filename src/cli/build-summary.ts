@@ -44,7 +44,7 @@ export function buildSummary(
     `${paint.bold(printable(title))}\n`,
     ...lines,
     ...handChanged(written, site),
-    `\nOpen ${opens} in a browser.\n`,
+    `\nOpen ${paint.link(opens, opens)} in a browser.\n`,
   ].join('')
 }
 

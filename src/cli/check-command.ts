@@ -5,7 +5,7 @@ import {githubReport} from '../report/github-report.ts'
 import {jsonReport} from '../report/json-report.ts'
 import {junitReport} from '../report/junit-report.ts'
 import {recipeReport} from '../report/recipe-report.ts'
-import type {RecipeReport, Report} from '../report/report.ts'
+import type {Message, RecipeReport, Report} from '../report/report.ts'
 import {sarifReport} from '../report/sarif-report.ts'
 import {textMessages} from '../report/text-report.ts'
 import {nearest} from '../units/nearest.ts'
@@ -33,27 +33,25 @@ interface CheckOptions extends SharedOptions {
  */
 export async function checkCommand(
   files: readonly string[],
-  {content, format, fix = false, fixDryRun = false, color}: CheckOptions,
+  {content, format, fix = false, fixDryRun = false, color, quiet}: CheckOptions,
 ): Promise<ExitCode> {
-  const found = await examinedFolder(content)
+  const found = await examinedFolder(content, {quiet})
   const isWanted = wantedFiles(files, found)
   if (fixDryRun) {
     printMends(found, isWanted)
     return exitCodes.fine
   }
-  const folder = fix ? await mend(content, found, isWanted) : found
+  const folder = fix ? await mend(content, found, isWanted, {quiet}) : found
   const messages = folder.messages.filter(({file}) => isWanted(file))
   const report = {recipes: recipes(folder, isWanted), messages}
-  for (const text of printed(report, {folder, isWanted}, {format, color})) print(text)
-  return messages.some(({severity}) => severity === 'error')
-    ? exitCodes.errorsFound
-    : exitCodes.fine
+  for (const text of printed(report, {folder, isWanted}, {format, color, quiet})) print(text)
+  return errorsOf(messages).length > 0 ? exitCodes.errorsFound : exitCodes.fine
 }
 
 function* printed(
   report: Report,
   {folder, isWanted}: {readonly folder: ExaminedFolder; readonly isWanted: IsWanted},
-  {format, color}: Pick<CheckOptions, 'format' | 'color'>,
+  {format, color, quiet}: Pick<CheckOptions, 'format' | 'color' | 'quiet'>,
 ): Iterable<string> {
   const {messages} = report
   const {address} = folder.examined.cookbook.settings
@@ -67,9 +65,14 @@ function* printed(
     case 'junit':
       return yield junitReport(report)
     case 'text':
-      yield* textMessages(messages, paintFor('stdout', color))
+      yield* textMessages(quiet ? errorsOf(messages) : messages, paintFor('stdout', color))
+      if (quiet) return
       yield `${messages.length > 0 ? '\n' : ''}${checkedText(folder, isWanted)}\n`
   }
+}
+
+function errorsOf(messages: readonly Message[]): readonly Message[] {
+  return messages.filter(({severity}) => severity === 'error')
 }
 
 function* recipes(

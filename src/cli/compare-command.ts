@@ -24,9 +24,9 @@ interface CompareOptions extends SharedOptions {
  */
 export async function compareCommand(
   earlier: string,
-  {content, format, color}: CompareOptions,
+  {content, format, color, quiet}: CompareOptions,
 ): Promise<ExitCode> {
-  const {examined, filePath} = await examinedFolder(content)
+  const {examined, filePath} = await examinedFolder(content, {quiet})
   const read = existsSync(earlier)
     ? await readCookbook(earlier)
     : await cookbookAt(content, earlier)

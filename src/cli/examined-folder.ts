@@ -5,6 +5,7 @@ import {type FilePath, filePathBelow} from '../report/file-path.ts'
 import {message} from '../report/message.ts'
 import type {Message} from '../report/report.ts'
 import {Progress} from './progress.ts'
+import type {SharedOptions} from './shared-options.ts'
 import {today} from './today.ts'
 
 /** A cookbook folder, read and examined, with its findings as the writer's paths name them. */
@@ -18,9 +19,10 @@ export interface ExaminedFolder {
 /** @param reader reads the folder; without it, one that has recipes is expected */
 export async function examinedFolder(
   content: string,
+  {quiet}: Pick<SharedOptions, 'quiet'>,
   reader: (folder: string) => Promise<ReadCookbook> = readCookbook,
 ): Promise<ExaminedFolder> {
-  const progress = new Progress()
+  const progress = new Progress({quiet})
   progress.begin('reading files')
   const read = await reader(content)
   progress.expect(read.sources.texts.length)

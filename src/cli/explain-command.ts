@@ -15,15 +15,16 @@ interface ExplainOptions extends SharedOptions {
 /** Shows where a recipe's figures come from. */
 export async function explainCommand(
   name: string,
-  {content, format, color}: ExplainOptions,
+  {content, format, ...options}: ExplainOptions,
 ): Promise<ExitCode> {
-  const folder = await examinedFolder(content)
+  const folder = await examinedFolder(content, options)
   const {examined, filePath, messages} = folder
   const file = recipeFile(name, folder)
   const computed = computedOf(file, folder)
-  if (computed === undefined) return tellUncomputed(file, folder, {color})
+  if (computed === undefined) return tellUncomputed(file, folder, options)
   const explanation = explain(computed, examined, {filePath, messages})
   if (format === 'json') print(`${JSON.stringify(explanation, undefined, 2)}\n`)
-  else for (const text of textExplanation(explanation, paintFor('stdout', color))) print(text)
+  else
+    for (const text of textExplanation(explanation, paintFor('stdout', options.color))) print(text)
   return exitCodes.fine
 }

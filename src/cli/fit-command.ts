@@ -13,7 +13,8 @@ import type {Parsed} from '../units/parsed.ts'
 import {type ExaminedFolder, examinedAgain, examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {mendFiles} from './mend-files.ts'
-import {print, tell} from './output.ts'
+import {print, remark, tell} from './output.ts'
+import {Progress} from './progress.ts'
 import {computedOf, recipeFile, tellUncomputed} from './recipe-file.ts'
 import type {SharedOptions} from './shared-options.ts'
 
@@ -40,13 +41,17 @@ export async function fitCommand(
   options: FitOptions,
 ): Promise<ExitCode> {
   const wishes = wishesOf(texts, options)
-  const folder = await examinedFolder(options.content)
+  const progress = new Progress(options)
+  const folder = await examinedFolder(options.content, options)
   const file = recipeFile(name, folder)
   const computed = computedOf(file, folder)
   if (computed === undefined) return tellUncomputed(file, folder, options)
   const {settings} = folder.examined.cookbook
   const recipe = taken(recipeProblem(computed, wishes, settings), 'this fit')
-  const fit = fitted(recipe.problem, await loadSolver())
+  const solve = await loadSolver()
+  progress.begin('finding the smallest change')
+  const fit = fitted(recipe.problem, solve)
+  progress.end()
   if (fit === undefined) {
     const kept = recipe.problem.kept.map(({text}) => text).join(', ')
     tell(`No amounts in whole steps within the bounds keep this: ${kept}. Nothing was written.\n`)
@@ -60,7 +65,7 @@ export async function fitCommand(
     tell('\nNot every target can be met within the bounds: nothing was written.\n')
     return exitCodes.errorsFound
   }
-  tellYield(recipe, fit.grams, computed)
+  tellYield(recipe, fit.grams, {computed, options})
   return checked(recipe, fit.grams, {folder, file, wishes, options})
 }
 
@@ -68,13 +73,15 @@ export async function fitCommand(
 function tellYield(
   {problem, mixedGrams}: RecipeProblem,
   grams: readonly number[],
-  {recipe: {batch}}: Computed,
+  {computed: {recipe}, options}: {readonly computed: Computed; readonly options: FitOptions},
 ): void {
+  const {batch} = recipe
   const [before, after] = [asWritten(problem), grams].map((each) => sumValue(mixedGrams, each))
   if (batch === undefined || before === undefined || after === undefined) return
   if (Math.abs(after - before) <= batch.value.grams.increment / 2) return
-  tell(
+  remark(
     `\nWhat is mixed weighs ${weight(Math.round(after))}, and ${weight(Math.round(before))} before: weigh the finished batch anew\nand write it after \`yield\`, or keep it with --keep-yield.\n`,
+    options,
   )
 }
 
@@ -108,10 +115,13 @@ async function checked(
   }
   if (options.write !== true || fixes.length === 0) return exitCodes.fine
   await mendFiles(options.content, [{source, text}])
-  print(`\n${file} written.\n`)
+  remark(`\n${file} written.\n`, options)
   const errors = after.messages.filter((one) => one.file === file && one.severity === 'error')
   if (errors.length > 0) {
-    tell('What it states no longer follows: `scalepan check --fix` writes the computed figures.\n')
+    remark(
+      'What it states no longer follows: `scalepan check --fix` writes the computed figures.\n',
+      options,
+    )
   }
   return exitCodes.fine
 }

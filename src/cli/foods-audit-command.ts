@@ -3,7 +3,7 @@ import {auditSummary, findingsText} from '../report/audit-text.ts'
 import {paintFor} from './colour.ts'
 import {examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
-import {print, tell} from './output.ts'
+import {print, remark} from './output.ts'
 import type {SharedOptions} from './shared-options.ts'
 import {today} from './today.ts'
 
@@ -15,7 +15,7 @@ interface AuditOptions extends SharedOptions {
 
 /** Prints what looks odd about the labels of a cookbook and the table rows it uses. */
 export async function foodsAuditCommand({content, ...options}: AuditOptions): Promise<ExitCode> {
-  const {read, examined, filePath} = await examinedFolder(content)
+  const {read, examined, filePath} = await examinedFolder(content, options)
   const audit = auditFoods({
     cookbook: examined.cookbook,
     all: examined.computed,
@@ -24,6 +24,6 @@ export async function foodsAuditCommand({content, ...options}: AuditOptions): Pr
   })
   const paint = paintFor('stdout', options.color)
   for (const text of findingsText(audit.findings, filePath, paint)) print(text)
-  tell(auditSummary(audit))
+  remark(auditSummary(audit), options)
   return exitCodes.fine
 }

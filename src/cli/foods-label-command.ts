@@ -16,7 +16,7 @@ import {createFiles} from './create-files.ts'
 import {type ExaminedFolder, examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {mendFiles} from './mend-files.ts'
-import {print, tell} from './output.ts'
+import {remark, tell} from './output.ts'
 import type {SharedOptions} from './shared-options.ts'
 import {onTerminal} from './terminal-questions.ts'
 import {today} from './today.ts'
@@ -37,9 +37,9 @@ export interface LabelOptions extends SharedOptions {
 export async function foodsLabelCommand(
   name: string | undefined,
   lines: readonly string[],
-  {content, anyway, beside, color}: LabelOptions,
+  {content, anyway, beside, ...options}: LabelOptions,
 ): Promise<ExitCode> {
-  const folder = await examinedFolder(content)
+  const folder = await examinedFolder(content, options)
   const entry =
     name !== undefined && lines.length > 0
       ? {name, panel: panelOf(lines), ...beside}
@@ -47,7 +47,7 @@ export async function foodsLabelCommand(
   const source = folder.read.sources.texts.find((text) => text.path === foodsFile)
   const text = withEntry(source?.text ?? '', entry)
   const found = findingsOf(entry, {folder, source, text})
-  const paint = paintFor('stderr', color)
+  const paint = paintFor('stderr', options.color)
   for (const line of textMessages(
     found.errors.map((problem) => message(problem, folder.filePath)),
     paint,
@@ -63,7 +63,7 @@ export async function foodsLabelCommand(
   }
   if (source) await mendFiles(content, [{source, text}])
   else createFiles(content, new Map([[foodsFile, text]]))
-  print(`Wrote ${entry.name} into ${path.join(content, foodsFile)}\n`)
+  remark(`Wrote ${entry.name} into ${path.join(content, foodsFile)}\n`, options)
   return exitCodes.fine
 }
 

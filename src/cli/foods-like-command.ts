@@ -11,8 +11,9 @@ import {type FoodsFolder, readFoodsFolder} from './foods-folder.ts'
 import {fromLargeTables} from './large-tables.ts'
 import {namedFood} from './named-food.ts'
 import {print} from './output.ts'
+import type {SharedOptions} from './shared-options.ts'
 
-interface LikeOptions extends FoodsFolder {
+interface LikeOptions extends SharedOptions, FoodsFolder {
   readonly format: 'text' | 'json'
   readonly most: number
   /** Only foods of this aisle. */
@@ -29,9 +30,11 @@ interface Wanted {
 /** Prints the foods whose macros are nearest to those of a food or a recipe. */
 export async function foodsLikeCommand(
   name: string,
-  {format, most, aisle, ...folder}: LikeOptions,
+  {format, most, aisle, quiet, ...folder}: LikeOptions,
 ): Promise<ExitCode> {
-  const {examined} = await examinedFolder(folder.content, () => readFoodsFolder(folder, [name]))
+  const {examined} = await examinedFolder(folder.content, {quiet}, () =>
+    readFoodsFolder(folder, [name]),
+  )
   const {foods, settings} = examined.cookbook
   const wanted = wantedCalled(name, examined)
   const isOther = (food: Food): boolean =>

@@ -16,9 +16,11 @@ interface ShowOptions extends SharedOptions, FoodsFolder {
 /** Prints everything known of one food. */
 export async function foodsShowCommand(
   name: string,
-  {format, color, ...folder}: ShowOptions,
+  {format, color, quiet, ...folder}: ShowOptions,
 ): Promise<ExitCode> {
-  const {examined} = await examinedFolder(folder.content, () => readFoodsFolder(folder, [name]))
+  const {examined} = await examinedFolder(folder.content, {quiet}, () =>
+    readFoodsFolder(folder, [name]),
+  )
   const {foods, settings} = examined.cookbook
   const food = namedFood(name, foods)
   const uses = usesOfFood(food, examined.computed.values())

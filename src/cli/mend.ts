@@ -5,7 +5,8 @@ import {countText} from '../report/count-text.ts'
 import {unifiedDiff} from '../report/unified-diff.ts'
 import {type ExaminedFolder, examinedAgain} from './examined-folder.ts'
 import {type MendedFile, mendFiles} from './mend-files.ts'
-import {print, tell} from './output.ts'
+import {print, remark} from './output.ts'
+import type {SharedOptions} from './shared-options.ts'
 
 /**
  * Writes what has one right answer into the files, and examines the cookbook again.
@@ -15,14 +16,15 @@ export async function mend(
   content: string,
   folder: ExaminedFolder,
   isWanted: (file: string) => boolean,
+  options: Pick<SharedOptions, 'quiet'>,
 ): Promise<ExaminedFolder> {
   const files = mendedFiles(folder, isWanted)
   await mendFiles(content, files)
   for (const {source} of files) {
     const count = fixesOf(source, folder).length
-    tell(`${folder.filePath(source.path)}: ${countText(count, 'finding')} mended\n`)
+    remark(`${folder.filePath(source.path)}: ${countText(count, 'finding')} mended\n`, options)
   }
-  if (files.length === 0) tell('Nothing to mend that has one right answer.\n')
+  if (files.length === 0) remark('Nothing to mend that has one right answer.\n', options)
   return withTexts(folder, files)
 }
 

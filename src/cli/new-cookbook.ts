@@ -2,10 +2,14 @@ import path from 'node:path'
 import {createFiles} from './create-files.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {print} from './output.ts'
+import type {SharedOptions} from './shared-options.ts'
 import {statedPlace, withStated} from './with-stated.ts'
 
 /** Starts a cookbook: settings, foods, one recipe, and a site folder that git leaves empty. */
-export async function newCookbook(folder: string): Promise<ExitCode> {
+export async function newCookbook(
+  folder: string,
+  {quiet}: Pick<SharedOptions, 'quiet'>,
+): Promise<ExitCode> {
   const recipe = {path: 'recipes/red-lentil-soup.md', text: soup}
   const others = [
     {path: 'cookbook.yaml', text: settings},
@@ -22,6 +26,7 @@ export async function newCookbook(folder: string): Promise<ExitCode> {
       ['site/.gitignore', siteIgnore],
     ]),
   )
+  if (quiet) return exitCodes.fine
   const change = path.resolve(folder) === path.resolve('.') ? '' : `  cd ${folder}\n`
   print(`Wrote a cookbook into ${path.join(folder, 'content')}. It passes its checks. Next:
 

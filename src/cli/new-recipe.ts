@@ -40,7 +40,7 @@ export async function newRecipe(
   written: string | undefined,
   options: NewRecipeOptions,
 ): Promise<ExitCode> {
-  const {content, color} = options
+  const {content, color, quiet} = options
   const title = written === undefined ? undefined : taken('title', written, parseTitle)
   const {sources} = await readFolder(content)
   const start = await startOf(title, options, understandCookbook(sources).cookbook)
@@ -49,11 +49,13 @@ export async function newRecipe(
   createFiles(content, new Map([[file, text]]))
   const named = path.join(content, file)
   const filePath = filePathBelow(content)
-  const messages = problems.map((problem) => message(problem, filePath))
+  const told = problems.filter(({severity}) => severity === 'error' || !quiet)
+  const messages = told.map((problem) => message(problem, filePath))
   for (const line of textMessages(messages, paintFor('stderr', color))) tell(line)
   const state = problems.length === 0 ? 'It passes its checks as it is' : 'Mend what is said above'
   const isOwn = start.lines !== exampleStart.lines
-  print(`Wrote ${named}. ${state}; ${isOwn ? 'go on writing' : 'put your own ingredients in'}, then:
+  if (!quiet)
+    print(`Wrote ${named}. ${state}; ${isOwn ? 'go on writing' : 'put your own ingredients in'}, then:
 
   scalepan check ${named}
   scalepan build

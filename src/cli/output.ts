@@ -13,6 +13,11 @@ export function tell(text: string): void {
   process.stderr.write(text)
 }
 
+/** Tells something that nobody has to know; nothing where only errors are wanted. */
+export function remark(text: string, {quiet}: {readonly quiet: boolean}): void {
+  if (!quiet) tell(text)
+}
+
 /** Ends quietly when the reader of the output has gone (`scalepan check | head`). */
 export function endQuietlyOnBrokenPipe(): void {
   for (const stream of [process.stdout, process.stderr]) {

@@ -17,7 +17,7 @@ import {textMessages} from '../report/text-report.ts'
 import {readAsset, readAssets} from '../site/read-assets.ts'
 import {paintFor} from './colour.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
-import {print, tell} from './output.ts'
+import {print, remark, tell} from './output.ts'
 import type {SharedOptions} from './shared-options.ts'
 import {today} from './today.ts'
 
@@ -76,13 +76,13 @@ function generationOf({sources: {texts, images}, problems}: ReadCookbook): strin
   return hash.update(JSON.stringify(problems)).digest('hex').slice(0, 16)
 }
 
-function report({problems}: PreviewSite, {content, color}: PreviewOptions): void {
+function report({problems}: PreviewSite, {content, color, quiet}: PreviewOptions): void {
   const filePath = filePathBelow(content)
   const errors = problems.filter(({severity}) => severity === 'error')
   const messages = errors.map((problem) => message(problem, filePath))
   for (const text of textMessages(messages, paintFor('stderr', color))) tell(text)
   const others = countText(problems.length - errors.length, 'other finding')
-  tell(`Pages made: ${countText(errors.length, 'error')}, ${others}.\n`)
+  remark(`Pages made: ${countText(errors.length, 'error')}, ${others}.\n`, {quiet})
 }
 
 /** Where the port was not asked for, the first free one of so many. */

@@ -39,7 +39,7 @@ export interface PrintOptions extends SharedOptions {
 /** Makes a PDF of a part of the cookbook; the checks must find no error, as before a build. */
 export async function printCommand(what: Printable, options: PrintOptions): Promise<ExitCode> {
   const {content, color, out = `${what}.pdf`} = options
-  const {read, examined, messages} = await examinedFolder(content)
+  const {read, examined, messages} = await examinedFolder(content, options)
   const errors = messages.filter(({severity}) => severity === 'error')
   if (errors.length > 0) {
     for (const text of textMessages(errors, paintFor('stderr', color))) tell(text)

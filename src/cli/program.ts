@@ -27,8 +27,10 @@ export function program(end: (code: ExitCode) => void): Command {
     )
     .version(version(), '-V, --version', 'print the version')
     .option('--no-color', 'plain text, on a terminal too')
+    .option('-q, --quiet', 'errors and results only: no warnings, summaries, progress, next steps')
     .helpOption('-h, --help', 'print this help')
     .helpCommand('help [command]', 'print the help of a command')
+    .configureHelp({showGlobalOptions: true})
     .exitOverride()
     .addHelpText('after', examples(rootExamples) + exitCodeHelp)
   addBuild(root, end)
@@ -43,7 +45,20 @@ export function program(end: (code: ExitCode) => void): Command {
   addBaking(root, end)
   addEditor(root)
   addCompletion(root, end)
+  sayWhereHelpIs(root)
   return root
+}
+
+/** A call that was slipped in is answered with the help of its own command. */
+function sayWhereHelpIs(command: Command): void {
+  command.showHelpAfterError(`See: ${calledAs(command)} --help`)
+  for (const one of command.commands) sayWhereHelpIs(one)
+}
+
+/** The names that lead to a command: `scalepan new recipe`. */
+function calledAs(command: Command): string {
+  const {parent} = command
+  return [...(parent ? [calledAs(parent)] : []), command.name()].join(' ')
 }
 
 function addBuild(root: Command, end: (code: ExitCode) => void): void {

@@ -18,9 +18,14 @@ const recipeMilliseconds = 3
 /** One line on the terminal that says what is being done; nothing where nobody watches. */
 export class Progress {
   readonly #began = performance.now()
-  readonly #isWatched = Boolean(process.stderr.isTTY) && !process.env.CI
+  readonly #isWatched: boolean
   #expectsLong = false
   #isShown = false
+
+  /** @param options.quiet nobody wants to know */
+  constructor({quiet}: {readonly quiet: boolean}) {
+    this.#isWatched = !quiet && Boolean(process.stderr.isTTY) && !process.env.CI
+  }
 
   /** Says beforehand how much there is to do. */
   expect(recipes: number): void {

@@ -6,6 +6,7 @@ import type {Computed} from '../nutrition/computed.ts'
 import {usesOfFood} from '../nutrition/uses-of-food.ts'
 import {explain} from '../report/explain.ts'
 import {foodText} from '../report/food-text.ts'
+import {plainPaint} from '../report/paint.ts'
 import {rangeOf} from './diagnostics.ts'
 import {figureHover, lineHover} from './hover-text.ts'
 import {namedBy} from './named-things.ts'
@@ -54,11 +55,8 @@ function foodHover({path, text, offset}: AskedPlace, examined: Examined): Hover 
 function foodBlock(food: Food, {cookbook, computed}: Examined): string {
   const uses = usesOfFood(food, computed.values())
   const {carbohydrate} = cookbook.settings
-  return `\`\`\`text\n${[...foodText({food, uses, carbohydrate}, plain)].join('')}\`\`\``
+  return `\`\`\`text\n${[...foodText({food, uses, carbohydrate}, plainPaint)].join('')}\`\`\``
 }
-
-const same = (text: string) => text
-const plain = {bold: same, dim: same, red: same, yellow: same, cyan: same}
 
 function shown(value: string, place?: Position): Hover {
   return {contents: {kind: 'markdown', value}, ...(place && {range: rangeOf(place)})}

@@ -12,9 +12,12 @@ export function* findingsText(
 ): Iterable<string> {
   for (const {reason, note, file, place} of findings) {
     const {line, column} = place?.start ?? {line: 1, column: 1}
+    const named = file === undefined ? undefined : filePath(file)
     const at =
-      file === undefined ? 'built-in table' : `${printable(filePath(file))}:${line}:${column}`
-    yield `${paint.bold(at)}  ${printable(reason)}\n`
+      named === undefined
+        ? paint.bold('built-in table')
+        : paint.link(paint.bold(`${printable(named)}:${line}:${column}`), named)
+    yield `${at}  ${printable(reason)}\n`
     for (const text of note?.split('\n') ?? []) yield `    ${printable(text)}\n`
   }
 }

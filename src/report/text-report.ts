@@ -9,7 +9,7 @@ import type {Message} from './report.ts'
 export function* textMessages(messages: Iterable<Message>, paint: Paint): Iterable<string> {
   for (const message of messages) {
     const {file, line, column, severity, reason, rule, note} = message
-    const place = paint.bold(`${printable(file)}:${line}:${column}`)
+    const place = paint.link(paint.bold(`${printable(file)}:${line}:${column}`), file)
     const head = [place, paintedSeverity(severity, paint), printable(reason), paint.dim(rule)]
     yield `${head.join('  ')}\n`
     for (const text of note?.split('\n') ?? []) yield `    ${printable(text)}\n`

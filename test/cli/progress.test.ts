@@ -1,5 +1,5 @@
 import {afterEach, beforeEach, describe, expect, test, vi} from 'vitest'
-import {hasColour} from '../../src/cli/colour.ts'
+import {hasColour, hasLinks} from '../../src/cli/colour.ts'
 import {Progress} from '../../src/cli/progress.ts'
 
 const clear = '\r\u001B[2K'
@@ -11,7 +11,7 @@ const {isTTY} = process.stderr
 function watchedBy(isTerminal: boolean, env: Readonly<Record<string, string | undefined>> = {}) {
   process.stderr.isTTY = isTerminal
   vi.stubEnv('CI', env.CI)
-  return new Progress()
+  return new Progress({quiet: env.quiet !== undefined})
 }
 
 beforeEach(() => {
@@ -60,10 +60,11 @@ describe('progress', () => {
   })
 
   test.each([
-    ['in a pipe', false, undefined],
-    ['on a CI machine', true, 'true'],
-  ])('is silent %s', (_, isTerminal, CI) => {
-    const progress = watchedBy(isTerminal, {CI})
+    ['in a pipe', false, {}],
+    ['on a CI machine', true, {CI: 'true'}],
+    ['where only errors are wanted', true, {quiet: 'yes'}],
+  ])('is silent %s', (_, isTerminal, around) => {
+    const progress = watchedBy(isTerminal, around)
     progress.expect(3000)
     progress.beginStage('understanding')
     progress.end()
@@ -82,4 +83,16 @@ test.each([
   ['--no-color', false, {FORCE_COLOR: '1'}, true, false],
 ])('colour: %s', (_, wanted, surroundings, isTerminal, colour) => {
   expect(hasColour(wanted, surroundings, isTerminal)).toBe(colour)
+})
+
+test.each([
+  ['a terminal', true, {}, true, true],
+  ['a pipe', true, {}, false, false],
+  ['a pipe that is to be coloured', true, {FORCE_COLOR: '1'}, false, false],
+  ['a terminal that can do nothing', true, {TERM: 'dumb'}, true, false],
+  ['the console of Linux', true, {TERM: 'linux'}, true, false],
+  ['NO_COLOR', true, {NO_COLOR: '1'}, true, false],
+  ['--no-color', false, {}, true, false],
+])('links: %s', (_, wanted, surroundings, isTerminal, links) => {
+  expect(hasLinks(wanted, surroundings, isTerminal)).toBe(links)
 })

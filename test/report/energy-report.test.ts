@@ -4,11 +4,9 @@ import {computeCookbook} from '../../src/nutrition/compute-cookbook.ts'
 import {explain} from '../../src/report/explain.ts'
 import type {Explanation} from '../../src/report/explanation.ts'
 import {filePathBelow} from '../../src/report/file-path.ts'
+import {plainPaint} from '../../src/report/paint.ts'
 import {textExplanation} from '../../src/report/text-explanation.ts'
 import {at, cookbook, food, line, nowhere, recipe} from '../kitchen.ts'
-
-const same = (text: string) => text
-const plain = {bold: same, dim: same, red: same, yellow: same, cyan: same}
 
 /** A dish whose only food has the energy given, and the macros that its page states. */
 function panel(
@@ -73,7 +71,7 @@ test('without all of energy and macros there is nothing to set beside each other
 })
 
 test('the text says it', () => {
-  const text = [...textExplanation(panel(615, {energy: 615, ...macros}), plain)].join('')
+  const text = [...textExplanation(panel(615, {energy: 615, ...macros}), plainPaint)].join('')
   expect(text).toContain('general factors 4-4-9, 21 CFR 101.9(c)(1)(i)(B)')
   expect(text).toMatch(/629 kcal +621 to 638/)
   expect(text).toContain('stated: 615 kcal, 2.3 % from the general factors')
@@ -83,7 +81,7 @@ test('the text says it', () => {
 test('net carbohydrate is told where the cookbook asks', () => {
   const explanation = panel(615, macros)
   expect(explanation.netCarbohydrate).toMatchObject({value: 65, unit: 'g'})
-  expect([...textExplanation(explanation, plain)].join('')).toMatch(
+  expect([...textExplanation(explanation, plainPaint)].join('')).toMatch(
     /Net carb.*\n65.* g per serving/,
   )
 })

@@ -4,15 +4,13 @@ import {computeCookbook} from '../../src/nutrition/compute-cookbook.ts'
 import {explain} from '../../src/report/explain.ts'
 import type {Explanation} from '../../src/report/explanation.ts'
 import {filePathBelow} from '../../src/report/file-path.ts'
+import {plainPaint} from '../../src/report/paint.ts'
 import {textExplanation} from '../../src/report/text-explanation.ts'
 import {at, cookbook, food, grams, line, nowhere, recipe, settings} from '../kitchen.ts'
 
 const oats = food('oats', {energy: 379, protein: 13.15, fat: 6.52, carbohydrate: 67.7})
 const milk = food('milk', {energy: 61, protein: 3.15, fat: 3.27, carbohydrate: 4.78})
 const nuts = food('nuts', {energy: 600, fat: 50, carbohydrate: 20})
-
-const same = (text: string) => text
-const plain = {bold: same, dim: same, red: same, yellow: same, cyan: same}
 
 function stated(energy: number, basis: Stated['basis'] = 'serving'): Stated {
   const text = `${energy} kcal`
@@ -150,7 +148,7 @@ describe('the text', () => {
   const text = [
     ...textExplanation(
       explained({serves: at(2), batch: at(grams(450)), stated: stated(316)}),
-      plain,
+      plainPaint,
     ),
   ].join('')
 
@@ -236,7 +234,7 @@ describe('claims', () => {
   })
 
   test('are printed with what has to stand beside them', () => {
-    const text = [...textExplanation(claims(['high protein'], 'us'), plain)].join('')
+    const text = [...textExplanation(claims(['high protein'], 'us'), plainPaint)].join('')
     expect(text).toContain('Claims by 21 CFR 101.54–.62')
     // Plant protein counts at 0.4: 10 g of 25, exactly a fifth of 50 g, less its uncertainty.
     expect(text).toContain('made: high protein, fails')

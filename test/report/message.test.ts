@@ -3,6 +3,7 @@ import type {Problem} from '../../src/cookbook/problem.ts'
 import {inReportOrder} from '../../src/cookbook/report-order.ts'
 import {filePathBelow} from '../../src/report/file-path.ts'
 import {message} from '../../src/report/message.ts'
+import {plainPaint} from '../../src/report/paint.ts'
 import {textMessages} from '../../src/report/text-report.ts'
 
 const problem: Problem = {
@@ -23,8 +24,8 @@ const paint = {
   red: tagged('red'),
   yellow: tagged('yellow'),
   cyan: tagged('cyan'),
+  link: (text: string, file: string) => `<a ${file}>${text}</a>`,
 }
-const plain = Object.fromEntries(Object.keys(paint).map((key) => [key, (text: string) => text]))
 
 test('a message has the path as the writer types it and the page of its rule', () => {
   expect(message(problem, filePathBelow('book/'), 'https://rowing.example/table/')).toEqual({
@@ -71,7 +72,7 @@ test.each([
 
 test('a finding is one block: place, severity, reason, rule, then how to mend it', () => {
   const one = message(problem, filePathBelow('content'))
-  expect([...textMessages([one], {...paint, ...plain})].join('')).toBe(
+  expect([...textMessages([one], plainPaint)].join('')).toBe(
     [
       'content/recipes/pot.md:12:24  error  Stated protein `38 g`, expected `33 g`  stated-macros',
       '    Write `protein: 33 g`.',
@@ -89,6 +90,13 @@ test('colour marks severities apart and says nothing the words do not', () => {
   expect(text).toContain('<red>error</red>')
   expect(text).toContain('<yellow>warning</yellow>')
   expect(text).toContain('<cyan>note</cyan>')
+})
+
+test('the place leads to its file', () => {
+  const one = message(problem, filePathBelow('content'))
+  const [head] = textMessages([one], paint)
+  const place = 'content/recipes/pot.md'
+  expect(head).toMatch(new RegExp(`^<a ${place}><b>${place}:12:24</b></a> `, 'u'))
 })
 
 test('a file name that would move the cursor is shown by its codes', () => {
