@@ -1,4 +1,6 @@
+import {leavesSomethingOpen} from '../../src/check/absences/diet.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
+import {foodsInDish} from '../../src/nutrition/foods-in-dish.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import {allergenTexts} from './allergen-texts.ts'
@@ -9,6 +11,7 @@ export function allergenLines(site: Site, computed: Computed): Part {
   const {words, cookbook} = site
   const text = words.allergens
   const texts = allergenTexts(site, computed)
+  const foods = foodsInDish(computed).map(({food}) => food)
   const {freeFrom, diets} = checkedPromises(computed.recipe, cookbook.settings)
   return (
     <section aria-labelledby="part-allergens" class="whole">
@@ -24,10 +27,11 @@ export function allergenLines(site: Site, computed: Computed): Part {
         text.suits,
         diets.map(({name}) => words.safety.promise(name)),
       )}
-      {diets.map((diet) => {
-        const open = words.safety.leftOpen(diet)
-        return open ? <p class="note">{open}</p> : undefined
-      })}
+      {diets
+        .filter((diet) => leavesSomethingOpen(diet, foods))
+        .map((diet) => (
+          <p class="note">{words.safety.leftOpen(diet)}</p>
+        ))}
       <p class="note">{cookbook.settings.rules === 'us' ? text.lawUs : text.lawEu}</p>
     </section>
   )

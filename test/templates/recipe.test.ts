@@ -157,7 +157,13 @@ describe('a promise of the writer’s', () => {
     expect(promises(promising)).toContain(
       'Free from, through every component and packet: milk, egg.',
     )
-    expect(promises(promising)).toContain('Suits: vegan.Some wine and vinegar is cleared with')
+    const coeliac = {...promising, suits: [at('gluten-free ingredients')]}
+    expect(promises(coeliac)).toContain('Suits: gluten-free ingredients.By its ingredients only')
+  })
+
+  test('leaves nothing open that no food of it does', () => {
+    expect(promises(promising)).toContain('Suits: vegan.')
+    expect(promises(promising)).not.toContain('Some wine and vinegar')
   })
 
   test('is not repeated where its rule was silenced or its finding accepted', () => {

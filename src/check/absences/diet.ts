@@ -11,6 +11,8 @@ export interface Diet {
   readonly also: readonly string[]
   /** What the ingredients leave open, one sentence for the page. */
   readonly leavesOpen?: string
+  /** The foods of which that is left open; absent: any dish. */
+  isOpenFor?(food: Food): boolean
   against(food: Food): Objection | undefined
 }
 
@@ -25,12 +27,14 @@ export const diets: readonly Diet[] = [
     name: 'vegetarian',
     also: ['vegetarians', 'lacto-ovo vegetarian'],
     leavesOpen: 'Some cheese is set with rennet from calves: read its packet.',
+    isOpenFor: mayHaveRennet,
     against: (food) => against(food, [...meats, ...seafood, 'gelatine'], animalAllergens),
   },
   {
     name: 'vegan',
     also: ['vegans', 'plant-based'],
     leavesOpen: 'Some wine and vinegar is cleared with egg, milk or fish: read the packet.',
+    isOpenFor: ({name}) => cleared.test(name),
     against: (food) =>
       against(
         food,
@@ -67,6 +71,25 @@ export const diets: readonly Diet[] = [
     against: againstNoGluten,
   },
 ]
+
+const cleared = /\b(?:wine|vinegar|vinaigrette|sherry|port|marsala|madeira|vermouth|beer|cider)\b/i
+
+/** What is made of milk without setting it: all else on the shelf is cheese, whatever its name. */
+const unset =
+  /\b(?:milk|buttermilk|cream|yog(?:h)?urt|skyr|kefir|quark|butter|ghee|dulce de leche|custard)\b/i
+const calledCheese = /cheese|\bcurds?\b/i
+
+function mayHaveRennet({name, from, aisle, traits}: Food): boolean {
+  if (calledCheese.test(name) || /\bwhey\b/i.test(name)) return true
+  if (!from.includes('dairy') || aisle !== 'dairy') return false
+  return !unset.test(name) && !traits.has('fat')
+}
+
+/** Whether a dish of these foods has what a diet's sentence is about. */
+export function leavesSomethingOpen({leavesOpen, isOpenFor}: Diet, foods: Iterable<Food>): boolean {
+  if (leavesOpen === undefined) return false
+  return isOpenFor === undefined || [...foods].some((food) => isOpenFor(food))
+}
 
 function against(
   food: Food,
