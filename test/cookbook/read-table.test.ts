@@ -54,3 +54,9 @@ test('One row more is refused with its place; the rows before it can be named', 
   expect(table.food('99999')?.id).toBe('national/99999')
   expect(table.food('100000')).toBeUndefined()
 })
+
+test('A fault behind a lone carriage return is on the line where an editor shows it', () => {
+  const text = 'id\tname\tfat_g\n7\tLard\r\t-1\n'
+  const {problems} = readTable({path: 'tables/national.tsv', text})
+  expect(problems[0]?.place?.start).toEqual({line: 3, column: 2, offset: 22})
+})
