@@ -30,8 +30,12 @@ export function readTable({path, text}: SourceText): {
   const {table, faults} = importTable(text.slice(0, end), tableName(path))
   // The rows read of a large table are no lines of its file.
   const hasLines = !path.endsWith(largeTableEnding)
+  const pointAt = pointsOf(text)
   for (const {kind, place, ...fault} of faults) {
-    report({ruleId: ruleOfFault[kind], ...fault, ...(hasLines && {place})})
+    // A lone carriage return ends a line for an editor, and none for a table.
+    const [first, last] = [place.start.offset ?? 0, place.end.offset ?? 0]
+    const shown = hasLines && {place: placeBetween(pointAt, first, last)}
+    report({ruleId: ruleOfFault[kind], ...fault, ...shown})
   }
   return {table, problems}
 }
