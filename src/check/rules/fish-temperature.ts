@@ -1,5 +1,5 @@
 import type {Rule} from '../rule.ts'
-import {temperatureSource} from '../safety/hazard.ts'
+import {shellfishSource, temperatureSource} from '../safety/hazard.ts'
 import {missingTemperature} from '../safety/inside-temperatures.ts'
 
 export const fishTemperature: Rule = {
@@ -8,7 +8,7 @@ export const fishTemperature: Rule = {
   summary:
     'A method that cooks raw fish or shellfish says when it is done: 63 °C (145 °F), or opaque and flaking.',
   why: 'Half-raw fish can carry live parasites and bacteria; fish that is eaten raw must have been frozen first.',
-  source: `${temperatureSource} Freezing of fish for eating raw: FDA Food Code 3-402.11 (from memory: −20 °C for 7 days or −35 °C for 15 hours).`,
+  source: `${temperatureSource} ${shellfishSource} Freezing of fish for eating raw: FDA Food Code 3-402.11 (from memory: −20 °C for 7 days or −35 °C for 15 hours).`,
   *check({computed}) {
     yield* missingTemperature(computed, 'fish', {
       test: /\bflak(?:e|es|ed|ing|y)\b|\bopaque\b/i,

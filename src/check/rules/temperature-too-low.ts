@@ -4,19 +4,28 @@ import {
   type Hazard,
   hazards,
   rawLines,
+  shellfishSource,
   temperatureSource,
   temperatureText,
 } from '../safety/hazard.ts'
 import {reaches, temperaturesOf} from '../safety/inside-temperatures.ts'
 
-const checked: readonly Hazard[] = ['poultry', 'groundMeat', 'wholeMeat', 'fish', 'egg']
+const checked: readonly Hazard[] = [
+  'poultry',
+  'groundMeat',
+  'wholeMeat',
+  'fish',
+  'shellfish',
+  'egg',
+]
 
 export const temperatureTooLow: Rule = {
   id: 'temperature-too-low',
   severity: 'error',
-  summary: 'A temperature inside raw meat, fish or eggs is no lower than the safe minimum.',
+  summary:
+    'A temperature inside raw meat, fish, shellfish or eggs is no lower than the safe minimum.',
   why: 'A reader with a thermometer stops at the figure they read.',
-  source: temperatureSource,
+  source: `${temperatureSource} ${shellfishSource}`,
   *check({computed}) {
     for (const hazard of checked) {
       const [raw] = rawLines(computed, hazard)

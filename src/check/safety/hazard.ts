@@ -4,7 +4,8 @@ import type {Computed, ComputedLine} from '../../nutrition/computed.ts'
 
 /**
  * Raw foods that are safe from a temperature on. Source: USDA FSIS and foodsafety.gov, Safe
- * Minimum Internal Temperature Chart (2019).
+ * Minimum Internal Temperature Chart (2019); for shellfish, of which the chart gives signs alone,
+ * the US Food Code.
  */
 export const hazards = {
   poultry: {name: 'poultry', fahrenheit: 165, celsius: 74},
@@ -19,6 +20,10 @@ export type Hazard = keyof typeof hazards
 
 export const temperatureSource =
   'USDA FSIS and foodsafety.gov, Safe Minimum Internal Temperature Chart (2019).'
+
+/** The Food Code counts crustaceans and molluscs among fish. */
+export const shellfishSource =
+  'Shellfish at 63 °C (145 °F), for 15 seconds: US FDA, Food Code 2022, 3-401.11(A)(1) (from memory); the chart gives signs alone.'
 
 /** As pages write it: `74 °C (165 °F)`. */
 export function temperatureText(hazard: Hazard): string {

@@ -75,6 +75,16 @@ describe('minimum temperatures', () => {
     expect(ruleIdsIn(dish('salmon, farmed', method))).toEqual(expected)
   })
 
+  // US FDA, Food Code 2022, 3-401.11(A)(1), from memory: fish, shellfish among it, 63 °C (145 °F).
+  test.each([
+    ['Fry the prawns for 3 min.', ['fish-temperature']],
+    ['Fry the prawns until opaque.', []],
+    ['Fry the prawns until they are 63 °C inside.', []],
+    ['Fry the prawns until they are 50 °C inside.', ['temperature-too-low']],
+  ])('%s', (method, expected) => {
+    expect(ruleIdsIn(dish('prawns', method))).toEqual(expected)
+  })
+
   test.each([
     ['Bake the eggs and milk in the oven.', ['egg-dish-temperature']],
     ['Bake the eggs and milk in the oven until set.', []],
