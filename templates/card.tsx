@@ -20,8 +20,8 @@ const sizes = ['A6', '6x4', '5x3'] as const
 
 /**
  * A card to print on both sides: on the front what goes in, what it gives and what to mind; on the
- * back what to do. The size is
- * chosen by the style sheet alone, and what does not fit flows to a further card.
+ * back what to do. The size is chosen by the style sheet alone, and what does not fit flows to a
+ * further card under the same title.
  */
 export function cardPage(site: Site, computed: Computed): Page {
   const {recipe} = computed
@@ -89,16 +89,17 @@ export function cardFront(site: Site, computed: Computed): Part {
           </ul>
         </>
       ))}
-      <p class="card-figures">
-        {basisText(computed, words)}:{' '}
-        {figures.map((figure, index) => (
-          <>
-            {index > 0 ? ', ' : ''}
-            {words.nutrientName[figure.nutrient]} <strong>{publishedText(figure, words)}</strong>
-          </>
-        ))}
-        .
-      </p>
+      <div class="card-figures">
+        <p>{basisText(computed, words)}</p>
+        <dl>
+          {figures.map((figure) => (
+            <div>
+              <dt>{words.nutrient[figure.nutrient]}</dt>
+              <dd>{publishedText(figure, words)}</dd>
+            </div>
+          ))}
+        </dl>
+      </div>
       {allergens === '' ? undefined : <p>{allergens}</p>}
       {promises === '' ? undefined : <p>{promises}</p>}
       {cautions === undefined ? undefined : <p class="cautions">{cautions}</p>}

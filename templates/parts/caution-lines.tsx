@@ -22,12 +22,8 @@ export function cautionLines({words}: Site, computed: Computed): Part {
   )
 }
 
-/** The same in few lines for a card: the sources once, behind what they say. */
+/** The same in few lines for a card, whose page has the sources; undefined where there is nothing. */
 export function cautionText({words}: Site, computed: Computed): string | undefined {
-  const cautions = cautionsOf(computed)
-  if (cautions.length === 0) return undefined
-  const texts = cautions.map(words.safety.caution)
-  const sources = [...new Set(cautions.map(({source}) => source))]
-  const told = `${words.recipe.cautionSources}: ${sources.join(' ')}`
-  return [...texts, told, words.safety.localRulesFirst].join(' ')
+  const texts = cautionsOf(computed).map(words.safety.caution)
+  return texts.length === 0 ? undefined : [...texts, words.cards.cautionsFrom].join(' ')
 }

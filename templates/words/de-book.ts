@@ -5,6 +5,7 @@ export const cards: (typeof en)['cards'] = {
   sheets: 'Karten auf Bogen',
   sheetsIntro: (size) =>
     `Karten von ${size}, Vorder- und Rückseite nebeneinander. In wahrer Größe einseitig drucken, an den Linien schneiden, an den Punkten falten.`,
+  cautionsFrom: 'Quellen: seine Seite. Örtliche Vorschriften und zugelassene Fachleute gehen vor.',
 }
 
 export const book: (typeof en)['book'] = {

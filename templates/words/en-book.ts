@@ -4,6 +4,7 @@ export const cards = {
   sheets: 'Cards on sheets',
   sheetsIntro: (size: string) =>
     `Cards of ${size}, front and back side by side. Print at actual size on one side of the paper, cut along the lines, fold at the dots.`,
+  cautionsFrom: 'Sources: its page. Local rules and licensed practice come first.',
 }
 
 /** Texts of the cookbook as one document. */

@@ -194,10 +194,21 @@ describe.each(cards)('cards of $cards', ({cards, size, sheet}) => {
     expect(pdf.pages.length).toBeGreaterThanOrEqual(52)
     for (const page of pdf.pages) expect(page.size).toEqual(size)
     const titles = pdf.pages.map(({lines}) => lines[0])
-    for (const title of ['Barley pot with lemon chicken', 'Banana loaf', 'White bean base']) {
+    for (const title of ['Banana loaf', 'Griddled flatbreads', 'White bean base']) {
       expect(titles.filter((one) => one === title)).toHaveLength(2)
     }
     expect(localLinks(pdf)).toEqual([])
+  })
+
+  test('say on every face whose it is, a further one too', () => {
+    const recipes = new Set(pdf.bookmarks.map(({title}) => title))
+    expect(recipes).toContain('Salmon and brown rice bowl')
+    for (const {lines} of pdf.pages) expect(recipes).toContain(lines[0])
+  })
+
+  test('leave no further card for a line or two', () => {
+    const spare = pdf.pages.filter(({lines}) => lines.length < 4)
+    expect(spare.map(({lines}) => lines)).toEqual([])
   })
 
   test('say all of a method', () => {

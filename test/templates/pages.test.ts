@@ -184,7 +184,7 @@ describe('a card', () => {
   test('has what goes in, the figures and the allergens on its front', () => {
     expect(sides[0]).toContain('600 g chicken thigh, skinless')
     expect(sides[0]).toContain('10 g parsley (if wanted)')
-    expect(sides[0]).toContain('One serving, 370 g: energy 395 kcal, protein 35 g')
+    expect(sides[0]).toContain('One serving, 370 gEnergy395 kcalProtein35 g')
     expect(sides[0]).toContain('Contains: cereals containing gluten (wheat, barley).')
   })
 
