@@ -6,6 +6,7 @@ import process from 'node:process'
 import {promisify} from 'node:util'
 import {EnvironmentFailure, errorCode} from '../cookbook/environment-failure.ts'
 import {readCookbook} from '../cookbook/read-folder.ts'
+import {readNamedRows} from '../cookbook/read-table-rows.ts'
 import type {ReadCookbook} from '../cookbook/sources.ts'
 
 const called = promisify(execFile)
@@ -27,10 +28,18 @@ export async function cookbookAt(folder: string, revision: string): Promise<Read
     // Below the top it would leave out whatever is not below the folder it is called in.
     const top = await git(folder, ['rev-parse', '--show-toplevel'])
     await git(top, ['checkout-index', '--all', `--prefix=${laidOut}/`], env)
-    return await readCookbook(laidOut)
+    return await withRowsOf(folder, await readCookbook(laidOut))
   } finally {
     await disk.rm(temporary, {recursive: true, force: true})
   }
+}
+
+/** Large tables are too large for most repositories: where the revision has none, today's are read. */
+async function withRowsOf(folder: string, read: ReadCookbook): Promise<ReadCookbook> {
+  const {texts} = read.sources
+  const rows = await readNamedRows(await disk.realpath(folder), texts)
+  const missing = rows.filter(({path: file}) => !texts.some((text) => text.path === file))
+  return {...read, sources: {...read.sources, texts: [...texts, ...missing]}}
 }
 
 async function commitOf(folder: string, revision: string): Promise<string> {

@@ -12,7 +12,7 @@ export interface ImportedFoods {
  * figures or more fat than there can be; a download that is cut off or mislabelled has many. The
  * share is ours, no source.
  */
-const foodsForOneLeftOut = 50
+const foodsForOneLeftOut = 20
 
 /** Counts the foods of a download that cannot be used. */
 export class LeftOut {

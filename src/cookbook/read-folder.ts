@@ -40,6 +40,7 @@ export async function readFolder(
   const reading = new Reading(folder, root, [...listing.problems])
   const texts: SourceText[] = []
   for (const file of listing.texts) texts.push(...(await reading.text(file)))
+  // Their folder is the last of the texts, in path order.
   texts.push(...(await readNamedRows(root, texts, named)))
   const images: SourceImage[] = []
   for (const file of reading.withinAllImages(listing.images)) {

@@ -1,3 +1,4 @@
+import {execFileSync} from 'node:child_process'
 import {existsSync, readdirSync, readFileSync, writeFileSync} from 'node:fs'
 import path from 'node:path'
 import {describe, expect, test} from 'vitest'
@@ -198,6 +199,24 @@ describe('a cookbook with branded foods', () => {
     expect(like.split('\n').filter((line) => line.includes('branded/415'))).toHaveLength(1)
     expect(like).not.toContain('OAT DRINK')
     expect(run(['foods', 'like', 'branded/415', '--most', '1'], {cwd}).stdout).toMatch(/^per 100 g/)
+  })
+
+  test('is compared with what git has of it, though the table is in no repository', () => {
+    const {cwd} = imported()
+    putFiles(cwd, {'.gitignore': '*.foods\n'})
+    const author = ['-c', 'user.name=A tester', '-c', 'user.email=tester@example.org']
+    for (const args of [
+      ['init', '-q'],
+      ['add', '.'],
+      [...author, 'commit', '-qm', 'Start'],
+    ]) {
+      execFileSync('git', args, {cwd, stdio: 'pipe'})
+    }
+    putFiles(cwd, {'content/recipes/oats.md': recipe('branded/2900007').replace('60 g', '90 g')})
+    const {code, stdout} = run(['compare', 'HEAD'], {cwd})
+    expect(code).toBe(0)
+    expect(stdout).toMatch(/energy.*220.*330/)
+    expect(stdout).not.toContain('unknown')
   })
 
   test('is told of figures per 100 ml, which have no weight', () => {

@@ -63,6 +63,18 @@ describe('foods by name', () => {
     expect(await names(table, 'plums oats crisp', 1)).toEqual([shelf[1]?.name])
     expect(await names(table, 'creme lee', 1)).toEqual(['Crème of leeks'])
     expect(await names(table, 'boathouze')).toHaveLength(2)
+    expect(await names(table, 'slip')).toEqual([shelf[2]?.name])
+  })
+
+  test('the shortest of those with all the words first, and no word counts twice', async () => {
+    const table = await opened([
+      {id: 1, name: 'RYE BAR WITH WALNUTS AND PLUMS'},
+      {id: 2, name: 'RYE BAR'},
+      // Three words that are like `oats`, and none like the other that is asked for.
+      {id: 3, name: 'OATS AND OAT AND OATEN'},
+    ])
+    expect(await names(table, 'rye bar')).toEqual(['RYE BAR', 'RYE BAR WITH WALNUTS AND PLUMS'])
+    expect(await names(table, 'oats curd')).toEqual([])
   })
 
   test('nothing for what is alike to none, for signs alone and for no name at all', async () => {
@@ -145,6 +157,20 @@ describe('a file that is not as it was written', () => {
     }
     // What lies in blocks that neither question reads does no harm; most of this small file is read.
     expect(refused).toBeGreaterThan(75)
+  })
+
+  test('is refused when its checksums or its trailer were changed', async () => {
+    const file = writeLargeTable(foods)
+    const sound = readFileSync(file)
+    const trailer = sound.lastIndexOf('scalepan foods')
+    const changed = Buffer.from(sound)
+    changed.writeUInt8(changed.readUInt8(trailer - 1) ^ 1, trailer - 1)
+    writeFileSync(file, changed)
+    await expect(LargeTable.open(file)).rejects.toThrow('its checksums were changed')
+    for (const end of [sound.subarray(trailer), sound.subarray(trailer - 70_000)]) {
+      writeFileSync(file, end)
+      await expect(LargeTable.open(file)).rejects.toThrow('it is cut off')
+    }
   })
 
   test('another version, and a file of something else', async () => {
