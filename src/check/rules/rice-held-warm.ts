@@ -43,7 +43,7 @@ const held =
 function isTooLong(sentence: string): boolean {
   const times = durationsIn(sentence)
   if (times.length > 0) return times.some(({highMinutes}) => highMinutes > longestMinutes)
-  return /\b(?:until (?:needed|wanted|supper|dinner|lunch|everyone|the (?:others|crew|guests|next))|all day|all evening|setting|as long as)\b|\broom temperature\b(?!.*\b(?:hour|minute)s?\b)/i.test(
+  return /\b(?:until (?:needed|wanted|served|serving|(?:it is |they are |you are )?ready to (?:serve|eat)|(?:you|it is time to) (?:serve|eat)|supper|dinner|lunch|everyone|the (?:others|crew|guests|next))|all day|all evening|setting|as long as)\b|\broom temperature\b(?!.*\b(?:hour|minute)s?\b)/i.test(
     sentence,
   )
 }

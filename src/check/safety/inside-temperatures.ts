@@ -8,6 +8,7 @@ import {isAtMost} from '../is-at-most.ts'
 import {ingredientMentions, stepsOf} from '../method/ingredient-mentions.ts'
 import type {Finding} from '../rule.ts'
 import {type Hazard, hazards, minimumCelsius, rawLines, temperatureText} from './hazard.ts'
+import {isNeverHeated} from './never-heated.ts'
 
 /** A temperature of the food, with its passage. */
 export interface InsideTemperature {
@@ -92,10 +93,14 @@ export function* missingTemperature(
   sign?: {readonly test: RegExp; readonly text: string},
 ): Iterable<Finding> {
   const {recipe} = computed
-  const [raw] = rawLines(computed, hazard)
+  const all = rawLines(computed, hazard)
+  const cold = all.find((line) => isNeverHeated(computed, line))
+  const raw = cold ?? all[0]
   const steps = stepsOf(recipe)
-  if (!raw || steps.length === 0 || simmersLong(recipe)) return
-  if (insideTemperatures(recipe).some((each) => reaches(each, hazard))) return
+  if (!raw || steps.length === 0) return
+  // What simmers or is measured may be another food.
+  if (!cold && simmersLong(recipe)) return
+  if (!cold && insideTemperatures(recipe).some((each) => reaches(each, hazard))) return
   if (sign && steps.some(({text}) => sign.test.test(text))) return
   // One that is too low has its own message.
   if (temperaturesOf(computed, hazard).length > 0) return
@@ -103,7 +108,7 @@ export function* missingTemperature(
   const or = sign ? `, or \`${sign.text}\`` : ''
   yield {
     place: placeOfMention(computed, raw),
-    reason: `Raw \`${raw.line.name.value}\` without a temperature in the method, expected \`${minimum}\` inside${or}`,
+    reason: `Raw \`${raw.line.name.value}\` ${cold ? 'is never heated' : 'without a temperature'} in the method, expected \`${minimum}\` inside${or}`,
     actual: raw.line.name.value,
     expected: [minimum],
     note: `Write it into the step that cooks it, such as "until the thickest part reaches ${minimum}". Local food-safety rules come first.`,

@@ -34,6 +34,25 @@ describe('minimum temperatures', () => {
     ])
   })
 
+  test('what simmers or is measured does not heat what is added raw behind it', () => {
+    const beside = (...method: string[]) =>
+      findingsIn({
+        ingredients: ['pork loin: 500 g', 'chicken thigh, skinless: 300 g', 'pearl barley: 200 g'],
+        method: method.join('\n\n'),
+      }).map(({ruleId, reason}) => [ruleId, reason.includes('is never heated')])
+    const barley = 'Simmer the barley and the chicken for 1 hour.'
+    expect(beside(barley, 'Slice the pork over the barley.')).toEqual([['meat-temperature', true]])
+    expect(beside('Roast the chicken to 74 °C inside on the barley. Serve the pork.')).toEqual([
+      ['meat-temperature', true],
+    ])
+    expect(beside('Simmer the barley, the chicken and the pork for 1 hour.')).toEqual([])
+    expect(beside(barley, 'Add the pork and simmer for 1 hour.')).toEqual([])
+    expect(
+      beside('Put everything into a pot and simmer it for 1 hour.', 'Shred the pork.'),
+    ).toEqual([])
+    expect(beside(barley, 'Brown the pork and stir it in.')).toEqual([])
+  })
+
   test('cooked meat, stock and bacon are not raw', () => {
     expect(ruleIdsIn(dish('chicken meat, skinless, roasted', 'Warm the chicken.'))).toEqual([])
     expect(ruleIdsIn(dish('chicken stock', 'Heat the stock.'))).toEqual([])
@@ -127,6 +146,17 @@ describe('raw-flour', () => {
     ['Mix the flour and butter, bake until golden.', []],
     ['Mix the heat-treated flour and butter. Chill.', []],
     ['No baking needed: mix the flour and butter.', ['raw-flour']],
+    ['Melt the butter in a hot pan. Stir in the flour, roll into balls and chill.', ['raw-flour']],
+    ['Melt the butter in a hot pan. Stir in the flour and cook until thick. Chill.', []],
+    ['Melt the butter in a hot pan. Stir in the flour. Chill, then bake.', []],
+    [
+      'Rub the butter into the flour and bake half of it. Eat the rest of the dough raw.',
+      ['raw-flour'],
+    ],
+    ['Rub the butter into the flour and bake it. Lick the bowl.', ['raw-flour']],
+    ['Rub the butter into the flour and bake it. Do not eat the raw dough.', []],
+    ['Rub the butter into the flour; the raw dough keeps 3 days in the fridge. Bake it.', []],
+    ['Rub the butter into the flour and bake it. Serve in a bowl.', []],
   ])('%s', (method, expected) => {
     expect(dough(method)).toEqual(expected)
   })
@@ -170,6 +200,11 @@ describe('single foods', () => {
     ['Boil the rice and leave it on the warm setting.', ['rice-held-warm']],
     ['Boil the rice. Keep it warm, above 60 °C, until everyone is back.', []],
     ['Boil the rice. Keep it warm for 10 minutes.', []],
+    ['Boil the rice. Keep it warm until served.', ['rice-held-warm']],
+    ['Boil the rice. Keep warm until ready to serve.', ['rice-held-warm']],
+    ['Boil the rice. Keep it warm until you serve it, 20 minutes at most.', []],
+    ['Boil the rice. Keep it warm while you fry the fish.', []],
+    ['Boil the rice. Keep it warm until the sauce is ready.', []],
     ['Boil the rice and serve.', []],
   ])('rice: %s', (method, expected) => {
     expect(ruleIdsIn({ingredients: ['rice: 200 g'], method})).toEqual(expected)
