@@ -1,25 +1,9 @@
 /**
- * The library's face; what is not named here is internal.
- *
- * A whole build, as the command does it:
- *
- *     const read = await readCookbook('content')
- *     const {files, problems} = build(read, await readAssets())
- *     if (!problems.some(({severity}) => severity === 'error')) await writeSite('site', files)
- *
- * The same checks in any other unified pipeline; messages arrive on the file:
- *
- *     const {cookbook} = understandCookbook((await readCookbook('content')).sources)
- *     const processor = unified()
- *       .use(remarkParse)
- *       .use(remarkFrontmatter)
- *       .use(remarkRecipe, {cookbook})
- *       .use(remarkNutrition, {cookbook})
- *       .use(remarkChecks, {cookbook})
- *       .use(remarkFigures, {cookbook})
+ * The library's face; what is not named here is internal. docs/library.md says what each is for,
+ * with examples that the tests run.
  */
 
-export {type Built, build, type Examined, examine} from './build.ts'
+export {type Built, build, type Circumstances, type Examined, examine} from './build.ts'
 export type {Rule} from './check/rule.ts'
 export type {Judged, Verdict} from './check/verdict.ts'
 export type {Cookbook, Plan, Settings, TextPage} from './cookbook/cookbook.ts'
@@ -47,7 +31,7 @@ export type {Figure, Figures} from './food/figures.ts'
 export type {Food} from './food/food.ts'
 export {type Nutrient, nutrientUnit, type PublishedNutrient} from './food/nutrients.ts'
 export type {Computed, ComputedLine} from './nutrition/computed.ts'
-export {publishedBy, publishedFigure} from './nutrition/published.ts'
+export {type Publishing, publishedBy, publishedFigure} from './nutrition/published.ts'
 export {remarkChecks} from './remark/remark-checks.ts'
 export {remarkFigures} from './remark/remark-figures.ts'
 export {remarkNutrition} from './remark/remark-nutrition.ts'

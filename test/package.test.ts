@@ -55,7 +55,13 @@ test('the package holds what was compiled and what is read, and no source, test 
     String(Reflect.get(Object(file), 'path')),
   )
   const others = files.filter((file) => !file.startsWith('dist/'))
-  expect(others.toSorted()).toEqual(['CHANGELOG.md', 'LICENSE', 'README.md', 'package.json'])
+  expect(others.toSorted()).toEqual([
+    'CHANGELOG.md',
+    'DATA.md',
+    'LICENSE',
+    'README.md',
+    'package.json',
+  ])
   const strange =
     /\.(?!js$|d\.ts$|css$|svg$|json$|woff2$)[a-z0-9]+$|(?:^|\/)(?:test|node_modules|content)\//
   expect(
