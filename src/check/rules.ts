@@ -28,6 +28,7 @@ import {kidneyBeansBoiled} from './rules/kidney-beans-boiled.ts'
 import {labelAge} from './rules/label-age.ts'
 import {labelSanity} from './rules/label-sanity.ts'
 import {labelServing} from './rules/label-serving.ts'
+import {liquidCounted} from './rules/liquid-counted.ts'
 import {marinadeBoiled} from './rules/marinade-boiled.ts'
 import {measureWeight} from './rules/measure-weight.ts'
 import {meatTemperature} from './rules/meat-temperature.ts'
@@ -62,6 +63,7 @@ export const recipeRules: readonly Rule[] = [
   componentMade,
   fatPouredOff,
   measureWeight,
+  liquidCounted,
   ingredientUsed,
   amountsInMethod,
   amountListed,
