@@ -1,6 +1,7 @@
 import type {CookbookRule, Rule} from './rule.ts'
 import {amountListed} from './rules/amount-listed.ts'
 import {amountsInMethod} from './rules/amounts-in-method.ts'
+import {batchLoss} from './rules/batch-loss.ts'
 import {batchWeight} from './rules/batch-weight.ts'
 import {choicesFit} from './rules/choices-fit.ts'
 import {comparisonHolds} from './rules/comparison-holds.ts'
@@ -60,6 +61,7 @@ export const recipeRules: readonly Rule[] = [
   figureInText,
   portionWeight,
   batchWeight,
+  batchLoss,
   componentMade,
   fatPouredOff,
   measureWeight,
