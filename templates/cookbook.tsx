@@ -5,10 +5,18 @@ import {
   paperStylesheetPath,
   relativeHref,
 } from './addresses.ts'
-import {type Book, type BookSection, bookOf, type PageOf, textId} from './book/book.ts'
+import {
+  type Book,
+  type BookSection,
+  bookOf,
+  type Layout,
+  notYetPrinted,
+  textId,
+} from './book/book.ts'
 import {checked, sources} from './book/checked.tsx'
 import {type Chapter, contents} from './book/contents.tsx'
 import {ingredientIndex} from './book/ingredient-index.tsx'
+import {withPages} from './book/page-references.ts'
 import {bookRecipe} from './book/recipe.tsx'
 import {allergensTable, figuresTables} from './book/tables.tsx'
 import type {Part} from './part.ts'
@@ -23,15 +31,13 @@ interface FullChapter extends Chapter {
   readonly text: Part
 }
 
-const notYetPrinted: PageOf = () => undefined
-
 /**
  * The whole cookbook as one document. A browser prints it as it stands; with the page of each id
  * known, contents and index name pages.
  */
-export function cookbookPage(site: Site, pageOf: PageOf = notYetPrinted): Page {
+export function cookbookPage(site: Site, layout: Layout = notYetPrinted): Page {
   const {words, cookbook} = site
-  const book = bookOf(site, pageOf)
+  const book = bookOf(site, layout)
   const chapters = chaptersOf(book)
   return shell(site, {
     path: cookbookPath,
@@ -87,7 +93,7 @@ function chaptersOf(book: Book): readonly FullChapter[] {
       return {
         id,
         title: title.value,
-        text: <>{inDocument(authored(body, path, cookbookPath), placing)}</>,
+        text: <>{withPages(book, inDocument(authored(body, path, cookbookPath), placing))}</>,
       }
     }),
     {id: 'figures', title: words.book.figures, text: figuresTables(book)},

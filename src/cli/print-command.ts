@@ -1,6 +1,6 @@
 import {writeFile} from 'node:fs/promises'
 import process from 'node:process'
-import type {PageOf} from '../../templates/book/book.ts'
+import type {Layout} from '../../templates/book/book.ts'
 import {cardSheetsPage, cardsPage} from '../../templates/cards.tsx'
 import {cookbookPage} from '../../templates/cookbook.tsx'
 import {planPage} from '../../templates/plan.tsx'
@@ -73,10 +73,10 @@ function documentOf(
   what: Printable,
   site: Site,
   {plan, sheets}: PrintOptions,
-): (pageOf: PageOf) => Page {
+): (layout: Layout) => Page {
   switch (what) {
     case 'cookbook':
-      return (pageOf) => cookbookPage(site, pageOf)
+      return (layout) => cookbookPage(site, layout)
     case 'cards':
       return () => (sheets ? cardSheetsPage(site) : cardsPage(site))
     case 'list': {

@@ -3,7 +3,7 @@
 import {mkdir, mkdtemp, rm, writeFile} from 'node:fs/promises'
 import {tmpdir} from 'node:os'
 import path from 'node:path'
-import type {PageOf} from '../../templates/book/book.ts'
+import type {Layout} from '../../templates/book/book.ts'
 import type {Page} from '../../templates/site.ts'
 import type {Settings} from '../cookbook/cookbook.ts'
 import {htmlText} from '../site/html.ts'
@@ -14,8 +14,8 @@ import {type PaperInches, printFile} from './print-file.ts'
 import {settlePages} from './settle-pages.ts'
 
 export interface PrintJob {
-  /** The page, with the numbers of its pages once they are known. */
-  readonly page: (pageOf: PageOf) => Page
+  /** The page, with what printing it before has told. */
+  readonly page: (layout: Layout) => Page
   /** What the page loads: style sheets and pictures. */
   readonly files: readonly SiteFile[]
   readonly settings: Settings
@@ -40,8 +40,8 @@ export async function printDocument(
     for (const file of files) await writeBelow(folder, file)
     const browser = await openChromium(launch)
     try {
-      return await settlePages(async (pageOf) => {
-        const {path: name, tree} = forPaper(page(pageOf), settings.address)
+      return await settlePages(async (layout) => {
+        const {path: name, tree} = forPaper(page(layout), settings.address)
         const file = await writeBelow(folder, {path: name, content: htmlText(tree)})
         return printFile(browser.devtools, file, papers[settings.print.paper])
       })

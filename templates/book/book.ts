@@ -2,8 +2,15 @@ import type {Computed} from '../../src/nutrition/computed.ts'
 import {cookbookPath, recipePath, textPagePath} from '../addresses.ts'
 import type {Site} from '../site.ts'
 
-/** The page of the printed book on which an id stands; undefined before anybody has printed it. */
-export type PageOf = (id: string) => string | undefined
+/** What printing tells about the book. */
+export interface Layout {
+  /** The page on which an id stands; undefined before anybody has printed it. */
+  readonly pageOf: (id: string) => string | undefined
+  /** Whether a part is set closer, so that it ends on the page on which it begins. */
+  readonly isClose: (id: string) => boolean
+}
+
+export const notYetPrinted: Layout = {pageOf: () => undefined, isClose: () => false}
 
 /** Recipes that stand together in the book. */
 export interface BookSection {
@@ -18,10 +25,10 @@ export interface Book {
   readonly sections: readonly BookSection[]
   /** Ids in the book by the path of the page that each stands for. */
   readonly places: ReadonlyMap<string, string>
-  readonly pageOf: PageOf
+  readonly layout: Layout
 }
 
-export function bookOf(site: Site, pageOf: PageOf): Book {
+export function bookOf(site: Site, layout: Layout): Book {
   const {pages} = site.cookbook
   return {
     site,
@@ -31,7 +38,7 @@ export function bookOf(site: Site, pageOf: PageOf): Book {
       ...[...site.computed.values()].map((one) => [recipePath(slug(one)), recipeId(one)] as const),
       ...pages.map((page) => [textPagePath(page.slug), textId(page.slug)] as const),
     ]),
-    pageOf,
+    layout,
   }
 }
 

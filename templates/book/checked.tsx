@@ -6,6 +6,7 @@ import {foodOrigin} from '../foods.tsx'
 import type {Part} from '../part.ts'
 import {foodsInUse} from '../parts/foods-in-use.ts'
 import {inDocument} from '../parts/in-document.ts'
+import {verdictMark} from '../parts/verdict-mark.ts'
 import type {Site} from '../site.ts'
 import type {Book} from './book.ts'
 
@@ -45,10 +46,18 @@ function tally({computed, cookbook, words}: Site): Part {
   }
   const all = [...counts.values()].reduce((sum, count) => sum + count, 0)
   if (all === 0) return undefined
-  const told = [...counts].map(([verdict, count]) =>
-    words.book.verdictCount(count, words.verdict[verdict]),
+  return (
+    <>
+      <p>{words.book.tally(all, recipes)}</p>
+      <ul class="tally">
+        {[...counts].map(([verdict, count]) => (
+          <li>
+            {verdictMark(verdict, words)}: {count}
+          </li>
+        ))}
+      </ul>
+    </>
   )
-  return <p>{`${words.book.tally(all, recipes)} ${told.join(', ')}.`}</p>
 }
 
 /** Where figures and cautions come from. */

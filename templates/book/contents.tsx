@@ -2,8 +2,8 @@ import type {Part} from '../part.ts'
 import {type Book, type BookSection, recipeId} from './book.ts'
 
 /** A line of a list of contents: where it leads, and on which page that is once it is printed. */
-function contentsLine({pageOf}: Book, id: string, title: string): Part {
-  const page = pageOf(id)
+function contentsLine({layout}: Book, id: string, title: string): Part {
+  const page = layout.pageOf(id)
   return (
     <a href={`#${id}`} class="contents-line">
       <span class="entry">{title}</span>

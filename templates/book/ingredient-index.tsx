@@ -12,8 +12,8 @@ interface Entry {
 export function ingredientIndex(book: Book): Part {
   return (
     <ul class="index">
-      {entries(book).map(({name, recipes}) => (
-        <li>
+      {entries(book).map(({name, recipes}, index, all) => (
+        <li class={isNewLetter(name, all[index - 1]?.name) ? 'letter' : undefined}>
           {name}{' '}
           {recipes.map((computed, index) => (
             <>
@@ -27,7 +27,11 @@ export function ingredientIndex(book: Book): Part {
   )
 }
 
-function entries({site: {computed, users}, pageOf}: Book): readonly Entry[] {
+function isNewLetter(name: string, before: string | undefined): boolean {
+  return before !== undefined && name[0]?.toLowerCase() !== before[0]?.toLowerCase()
+}
+
+function entries({site: {computed, users}, layout}: Book): readonly Entry[] {
   const foods = foodsInUse(computed.values()).map(({food, users}) => ({
     name: food.name,
     recipes: users,
@@ -39,12 +43,12 @@ function entries({site: {computed, users}, pageOf}: Book): readonly Entry[] {
       recipes: own ? [own, ...recipes] : recipes,
     }
   })
-  const page = (one: Computed) => Number(pageOf(recipeId(one)) ?? 0)
+  const page = (one: Computed) => Number(layout.pageOf(recipeId(one)) ?? 0)
   return [...foods, ...components]
     .map(({name, recipes}) => ({name, recipes: recipes.toSorted((a, b) => page(a) - page(b))}))
     .sort((left, right) => (left.name.toLowerCase() < right.name.toLowerCase() ? -1 : 1))
 }
 
-function where({pageOf}: Book, computed: Computed): string {
-  return pageOf(recipeId(computed)) ?? computed.recipe.title.value
+function where({layout}: Book, computed: Computed): string {
+  return layout.pageOf(recipeId(computed)) ?? computed.recipe.title.value
 }

@@ -32,22 +32,35 @@ export function figuresTables(book: Book): Part {
   )
 }
 
-function figuresOn({site}: Book, basis: Basis, title: string, recipes: readonly Computed[]): Part {
+function figuresOn(
+  {site, layout}: Book,
+  basis: Basis,
+  title: string,
+  recipes: readonly Computed[],
+): Part {
   const {words} = site
   if (recipes.length === 0) return undefined
+  const pages = recipes.map((computed) => layout.pageOf(recipeId(computed)))
+  const isPaged = pages.some((page) => page !== undefined)
   return (
     <table class="recipes">
       <thead>
         <tr>
           <th scope="col">{title}</th>
           {figureHeads(words)}
+          {isPaged ? (
+            <th scope="col" class="number">
+              {words.book.page}
+            </th>
+          ) : undefined}
         </tr>
       </thead>
       <tbody>
-        {recipes.map((computed) => (
+        {recipes.map((computed, index) => (
           <tr>
             <th scope="row">{recipeLink(computed)}</th>
             {figureNumbers(site, computed, basis)}
+            {isPaged ? <td class="number">{pages[index]}</td> : undefined}
           </tr>
         ))}
       </tbody>

@@ -28,8 +28,9 @@ export const book: (typeof en)['book'] = {
   index: 'Register der Zutaten',
   checked: 'Was die Prüfung der Zahlen ergab',
   tally: (stated, recipes) =>
-    `${stated} Zahlen von ${recipes} Rezepten sind angegeben und wurden verglichen:`,
-  verdictCount: (count, verdict) => `${count} ${verdict}`,
+    `${stated} Zahlen von ${recipes} Rezepten sind angegeben und wurden verglichen.`,
+  page: 'Seite',
+  onPage: (page) => `Seite ${page}`,
   sources: 'Quellen',
   foodSources: 'Woher die Zahlen jedes Lebensmittels kommen',
   cautionSources: 'Woher die Vorsichtshinweise kommen',

@@ -28,8 +28,9 @@ export const book = {
   index: 'Index of ingredients',
   checked: 'What the check of the figures found',
   tally: (stated: number, recipes: number) =>
-    `${stated} figures of ${recipes} recipes are stated and were compared:`,
-  verdictCount: (count: number, verdict: string) => `${count} ${verdict}`,
+    `${stated} figures of ${recipes} recipes are stated and were compared.`,
+  page: 'Page',
+  onPage: (page: string) => `page ${page}`,
   sources: 'Sources',
   foodSources: 'Where the figures of each food come from',
   cautionSources: 'Where the cautions come from',

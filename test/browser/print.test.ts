@@ -139,6 +139,15 @@ describe.each(papers)('the cookbook on $paper', ({paper, size}) => {
     expect(low).toEqual([])
   })
 
+  test('gives a recipe its page, and a further one only for more than a line or two', () => {
+    const starts = new Set(contents().map(({page}) => page))
+    const recipes = contents().filter(({title}) => pdf.bookmarks.some((one) => one.title === title))
+    const last = Math.max(...recipes.map(({page}) => page))
+    const further = pdf.pages.slice(2, last).filter((_, index) => !starts.has(index + 3))
+    for (const {lines} of further) expect(lines.length).toBeGreaterThan(6)
+    expect(further.length).toBeLessThan(5)
+  })
+
   test('links to nothing on the machine that printed it', () => {
     expect(localLinks(pdf)).toEqual([])
   })

@@ -41,7 +41,7 @@ test('a file with packed objects is refused, not read as empty', () => {
 describe('printing until page numbers hold', () => {
   test('prints once more when a number moved what it counts', async () => {
     const asked: string[] = []
-    const pdf = await settlePages(async (pageOf) => {
+    const pdf = await settlePages(async ({pageOf}) => {
       const number = pageOf('soup') ?? ''
       asked.push(number)
       // With two digits the line wraps and the soup moves on.
@@ -49,6 +49,31 @@ describe('printing until page numbers hold', () => {
     })
     expect(asked).toEqual(['00', '10', '11'])
     expect(pdfDestinations(pdf).get('soup')).toBe(11)
+  })
+
+  /** A book of three recipes, the second of which is two pages long until it is set closer. */
+  async function bookWith(long: (isClose: boolean) => number): Promise<readonly boolean[]> {
+    const closes: boolean[] = []
+    await settlePages(async ({pageOf, isClose}) => {
+      const ids = ['stew', 'soup', 'loaf']
+      for (const id of ids) pageOf(id)
+      const isSoupClose = ids.map(isClose)[1] === true
+      closes.push(isSoupClose)
+      return pdfWith(9, {stew: 3, soup: 4, loaf: 4 + long(isSoupClose)})
+    })
+    return closes
+  }
+
+  test('sets a recipe closer that then ends on the page on which it begins', async () => {
+    expect(await bookWith((isClose) => (isClose ? 1 : 2))).toEqual([false, true, true])
+  })
+
+  test('leaves a recipe as it is that is too long either way', async () => {
+    expect(await bookWith(() => 2)).toEqual([false, true, false])
+  })
+
+  test('sets no recipe closer that has a page to itself', async () => {
+    expect(await bookWith(() => 1)).toEqual([false, false])
   })
 
   test('prints once where no number is asked for', async () => {
@@ -62,7 +87,7 @@ describe('printing until page numbers hold', () => {
 
   test('gives up on numbers that never rest', async () => {
     let page = 0
-    const restless = settlePages(async (pageOf) => {
+    const restless = settlePages(async ({pageOf}) => {
       pageOf('soup')
       page = (page % 3) + 1
       return pdfWith(3, {soup: page})

@@ -8,7 +8,10 @@ import {byClass, byId, byTag, rowsOf, textOf} from './tree.ts'
 
 const site = sampleSite()
 const book = cookbookPage(site).tree
-const numbered = cookbookPage(site, (id) => (id === 'recipe-barley-pot' ? '17' : '4')).tree
+const numbered = cookbookPage(site, {
+  pageOf: (id) => (id === 'recipe-barley-pot' ? '17' : '4'),
+  isClose: (id) => id === 'recipe-barley-pot',
+}).tree
 
 describe('the cookbook as one document', () => {
   test('holds every recipe once, in sections by what their first tag says', () => {
@@ -47,6 +50,33 @@ describe('the cookbook as one document', () => {
     expect(line && textOf(line)).toMatch(/17$/)
     const [index] = byClass(numbered, 'index').slice(-1)
     expect(index && textOf(index)).toMatch(/pearl barley 4, 17|pearl barley 17/)
+  })
+
+  test('names in a recipe the page of what it is made from, and in the table those of all', () => {
+    const uses = byTag(numbered, 'a').filter(({properties}) =>
+      `${properties.href}`.endsWith('#recipe-brown-stock'),
+    )
+    expect(uses.map(textOf)).toContain('brown stock (page 4)')
+    expect(byTag(book, 'a').map(textOf)).toContain('brown stock')
+    const [table] = byClass(numbered, 'recipes')
+    const [head = [], ...rows] = table ? rowsOf(table) : []
+    expect(head.at(-1)).toBe('Page')
+    expect(rows.find(([title]) => title?.startsWith('Barley pot'))?.at(-1)).toBe('17')
+  })
+
+  test('sets closer what would else not end on its page', () => {
+    expect(byClass(book, 'close')).toEqual([])
+    const [close, ...others] = byClass(numbered, 'close')
+    expect(others).toEqual([])
+    expect(close && textOf(close)).toContain('Barley pot with lemon chicken')
+  })
+
+  test('shows the pictures of its recipes', () => {
+    const file = {path: 'bowl.jpg', alt: 'A deep bowl'}
+    const pictured = recipe('pictured', {serves: at(2), image: at(file)})
+    const site = sampleSite({}, {recipes: new Map([[pictured.slug, pictured]])})
+    const [picture] = byClass(cookbookPage(site).tree, 'picture')
+    expect(picture?.properties).toMatchObject({src: '../images/bowl.jpg', alt: 'A deep bowl'})
   })
 
   test('marks in its table what a dish contains by the law of the cookbook', () => {
