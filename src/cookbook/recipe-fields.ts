@@ -1,13 +1,13 @@
 import type {Kitchen} from '../units/parse-amount.ts'
 import {parseDays, parseMinutes} from '../units/parse-duration.ts'
-import {parsed, refused} from '../units/parsed.ts'
+import {type Parsed, parsed, refused} from '../units/parsed.ts'
 import {weightReader} from './amount-readers.ts'
 import {comparison} from './comparison-fields.ts'
 import {energyMethods} from './energy-method.ts'
 import {ingredientsReader} from './ingredients-field.ts'
 import {pan} from './pan-fields.ts'
 import type {Located} from './problem.ts'
-import type {Keeps, Picture} from './recipe.ts'
+import type {KeepingTime, Keeps, Picture} from './recipe.ts'
 import {stated} from './stated-fields.ts'
 import {
   list,
@@ -26,7 +26,21 @@ import {yieldFactor} from './yield-factor-field.ts'
 const mostServings = 10_000
 
 const minutes = parsedText('a time such as `20 min`', parseMinutes, ['20 min', '1 h 30 min'])
-const days = parsedText('a time such as `3 days`', parseDays, ['3 days', '3 months'])
+const days = parsedText('a time such as `3 days`', writtenDays, ['3 days', '3 months'])
+
+interface WrittenDays {
+  readonly days: number
+  readonly text: string
+}
+
+function writtenDays(text: string): Parsed<WrittenDays> {
+  const read = parseDays(text)
+  return read.ok ? parsed({days: read.value, text: text.trim()}) : read
+}
+
+function keepingTime({value, place}: Located<WrittenDays>): KeepingTime {
+  return {value: value.days, text: value.text, place}
+}
 
 const keeps: Reader<Keeps> = converted(
   mapping('times such as `{ fridge: 3 days, freezer: 3 months }`', {
@@ -35,9 +49,9 @@ const keeps: Reader<Keeps> = converted(
     room: optional(days, 'How long it keeps at room temperature'),
   }),
   ({value: {fridge, freezer, room}}) => ({
-    ...(fridge && {fridgeDays: fridge}),
-    ...(freezer && {freezerDays: freezer}),
-    ...(room && {roomDays: room}),
+    ...(fridge && {fridgeDays: keepingTime(fridge)}),
+    ...(freezer && {freezerDays: keepingTime(freezer)}),
+    ...(room && {roomDays: keepingTime(room)}),
   }),
 )
 

@@ -97,9 +97,14 @@ export type Pieces =
 
 /** `{ fridge: 3 days, freezer: 3 months }`, in days. */
 export interface Keeps {
-  readonly fridgeDays?: Located<number>
-  readonly freezerDays?: Located<number>
-  readonly roomDays?: Located<number>
+  readonly fridgeDays?: KeepingTime
+  readonly freezerDays?: KeepingTime
+  readonly roomDays?: KeepingTime
+}
+
+/** Days, and the text they were written as: `3 months`. */
+export interface KeepingTime extends Located<number> {
+  readonly text: string
 }
 
 /** `compared with: { recipe: classic-barley-pot, energy: 40 % less }`. */

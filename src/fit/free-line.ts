@@ -41,6 +41,7 @@ export function whyFixed({line, role}: ComputedLine): string | undefined {
   if (amount.kind !== 'weight') return `\`${amount.text}\` has no weight beside it`
   if (amount.grams.halfRange > 0) return `\`${amount.text}\` is a range`
   if (amount.beside && amount.beside.count.halfRange > 0) return `\`${amount.text}\` has a range`
+  if (!amount.beside && amount.text.endsWith(')')) return `\`${amount.text}\` has a second weight`
   return inGrams.test(amount.text) ? undefined : `\`${amount.text}\` is not written in grams`
 }
 

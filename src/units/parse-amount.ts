@@ -1,4 +1,5 @@
 import type {Amount, CountAmount, Measured, VolumeAmount, WeightAmount} from './amount.ts'
+import {formatFigure} from './format-figure.ts'
 import {measureOf, measureWords} from './measures.ts'
 import {nearest} from './nearest.ts'
 import {type NumberStart, numberAtStart} from './number-text.ts'
@@ -59,11 +60,31 @@ function withMeasureBeside(
   if (amount.value.kind === 'weight' && isMeasure(beside.value)) {
     return parsed({...amount.value, text, beside: beside.value})
   }
+  if (amount.value.kind === 'weight' && beside.value.kind === 'weight') {
+    return weightTwice({...amount.value, text}, beside.value)
+  }
   if (beside.value.kind === 'weight' && isMeasure(amount.value)) {
     const turned = `${inside.trim()} (${outside})`
     return refused(`the weight first: \`${turned}\``, {instead: [turned]})
   }
   return refused('a weight with its kitchen measure in brackets, such as `13.5 g (1 tbsp)`')
+}
+
+/** How far apart two units may write one weight: 110 g is called 4 oz. The project's choice. */
+const sameWeightRatio = 0.05
+
+/**
+ * The same weight for readers of another unit: `28 g (1 oz)`. The first is what is counted; the
+ * other is its text alone, and must not be another weight.
+ */
+function weightTwice(amount: WeightAmount, beside: WeightAmount): Parsed<Amount> {
+  const {value, increment} = amount.grams
+  const apart = Math.abs(beside.grams.value - value)
+  const roundingGrams = Math.min(increment, beside.grams.increment) / 2
+  if (apart <= Math.max(roundingGrams, sameWeightRatio * value)) return parsed(amount)
+  return refused(
+    `the same weight in brackets: \`${beside.text}\` is \`${formatFigure(beside.grams.value, 'g')}\``,
+  )
 }
 
 function isMeasure(amount: Amount): amount is VolumeAmount | CountAmount {

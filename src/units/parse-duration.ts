@@ -1,7 +1,7 @@
 import {numberAtStart} from './number-text.ts'
 import {type Parsed, parsed, refused} from './parsed.ts'
 
-/** Minutes in one of the unit. A month is 30 days: keeping times are round figures. */
+/** Minutes in one of the unit. A month is 30 days, a year 365: keeping times are round figures. */
 const minutesPerUnit: ReadonlyMap<string, number> = new Map(
   Object.entries({
     min: 1,
@@ -19,13 +19,15 @@ const minutesPerUnit: ReadonlyMap<string, number> = new Map(
     weeks: 7 * 24 * 60,
     month: 30 * 24 * 60,
     months: 30 * 24 * 60,
+    year: 365 * 24 * 60,
+    years: 365 * 24 * 60,
   }),
 )
 
 const expected = 'a time such as `20 min`, `1 h 30 min` or `3 days`'
 
 /**
- * Reads a stretch of time: `20 min`, `1 h 30 min`, `1½ h`, `3 days`, `3 months`.
+ * Reads a stretch of time: `20 min`, `1 h 30 min`, `1½ h`, `3 days`, `3 months`, `1 year`.
  * @returns minutes, above 0
  */
 export function parseMinutes(text: string): Parsed<number> {

@@ -250,7 +250,7 @@ const stock = recipe('brown-stock', {
   title: at('Brown stock'),
   summary: at('Roasted carrots and a long simmer.'),
   batch: at(weight(1000)),
-  keeps: {fridgeDays: at(3), freezerDays: at(90)},
+  keeps: {fridgeDays: {...at(3), text: '3 days'}, freezerDays: {...at(90), text: '3 months'}},
   groups: [{lines: [line('carrot', weight(500)), line('water', weight(1200))]}],
   method: method('Roast the carrots until their edges darken.', 'Simmer for an hour and strain.'),
 })
@@ -264,7 +264,7 @@ const pot = recipe('barley-pot', {
   totalMinutes: at(65),
   oven: at('200 °C'),
   pan: at({shape: 'round', acrossMillimetres: 240, text: 'round, 24 cm'}),
-  keeps: {fridgeDays: at(3)},
+  keeps: {fridgeDays: {...at(3), text: '3 days'}},
   tags: [at('one pot'), at('batch cooking')],
   groups: [
     {

@@ -1,5 +1,5 @@
 import {expect, test} from 'vitest'
-import {formatMinutes} from '../../src/units/format-duration.ts'
+import {formatDays, formatMinutes} from '../../src/units/format-duration.ts'
 import {parseMinutes} from '../../src/units/parse-duration.ts'
 
 test.each([
@@ -16,4 +16,15 @@ test.each([
 
 test.each([1, 45, 60, 61, 480, 1440, 4320])('%d minutes read back the same', (minutes) => {
   expect(parseMinutes(formatMinutes(minutes))).toEqual({ok: true, value: minutes})
+})
+
+test.each([
+  [2 / 24, '2 h'],
+  [1, '1 day'],
+  [4, '4 days'],
+  [30, '1 month'],
+  [90, '3 months'],
+  [45, '45 days'],
+])('%d days of keeping are %s', (days, text) => {
+  expect(formatDays(days)).toBe(text)
 })

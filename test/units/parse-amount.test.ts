@@ -137,11 +137,9 @@ describe('What cannot be meant is refused, with what to write', () => {
     ['1/0 cup', 'a fraction with a number from `1` up below the line', undefined],
     ['12-10 g', 'a range from the smaller number to the larger, such as `10-12 g`', undefined],
     ['1-1/2 cups', 'a range from the smaller number to the larger, such as `10-12 g`', undefined],
-    [
-      '100 g (90 g)',
-      'a weight with its kitchen measure in brackets, such as `13.5 g (1 tbsp)`',
-      undefined,
-    ],
+    ['100 g (90 g)', 'the same weight in brackets: `90 g` is `90 g`', undefined],
+    ['40 g (1 oz)', 'the same weight in brackets: `1 oz` is `28 g`', undefined],
+    ['1 lb (500 g)', 'the same weight in brackets: `500 g` is `500 g`', undefined],
     [
       '2 cloves (1 medium)',
       'a weight with its kitchen measure in brackets, such as `13.5 g (1 tbsp)`',
@@ -152,6 +150,19 @@ describe('What cannot be meant is refused, with what to write', () => {
     const {expected: said, instead: offered} = refusal(text)
     expect(said).toBe(expected)
     expect(offered).toEqual(instead)
+  })
+
+  // 1 oz is 28.349523125 g, 1 lb 453.59237 g: NIST Handbook 44 (2023), Appendix C.
+  test.each([
+    ['28 g (1 oz)', 28],
+    ['100 g (3.5 oz)', 100],
+    ['110 g (4 oz)', 110],
+    ['450 g (1 lb)', 450],
+    ['1 oz (28 g)', 28.349523125],
+    ['1 g (1/32 oz)', 1],
+  ])('a weight may stand in another unit beside it: %s', (text, grams) => {
+    expect(amount(text)).toMatchObject({kind: 'weight', text, grams: {value: grams}})
+    expect(amount(text)).not.toHaveProperty('beside')
   })
 
   test('whatever is offered instead would pass', () => {

@@ -17,6 +17,8 @@ test.each([
 test.each([
   ['3 days', 3],
   ['3 months', 90],
+  ['1 year', 365],
+  ['2 years', 730],
   ['1 month', 30],
   ['1 week', 7],
   ['1 day', 1],

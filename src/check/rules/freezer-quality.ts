@@ -1,9 +1,7 @@
-import {formatMinutes} from '../../units/format-duration.ts'
+import {formatDays} from '../../units/format-duration.ts'
 import {isAtMost} from '../is-at-most.ts'
 import type {Rule} from '../rule.ts'
 import {keepingGuidance, keepingSource} from '../safety/keeping.ts'
-
-const minutesPerDay = 24 * 60
 
 export const freezerQuality: Rule = {
   id: 'freezer-quality',
@@ -17,8 +15,8 @@ export const freezerQuality: Rule = {
       .flatMap(({kind, freezerDays: days}) => (days === undefined ? [] : [{kind, days}]))
       .toSorted((left, right) => left.days - right.days)
     if (!freezerDays || !shortest || isAtMost(freezerDays.value, shortest.days)) return
-    const actual = formatMinutes(freezerDays.value * minutesPerDay)
-    const expected = formatMinutes(shortest.days * minutesPerDay)
+    const actual = freezerDays.text
+    const expected = formatDays(shortest.days)
     yield {
       place: freezerDays.place,
       reason: `Keeps \`${actual}\` in the freezer, expected \`${expected}\` or less for ${shortest.kind}`,

@@ -1,5 +1,5 @@
-import type {Located} from '../../cookbook/problem.ts'
-import {formatMinutes} from '../../units/format-duration.ts'
+import type {KeepingTime} from '../../cookbook/recipe.ts'
+import {formatDays} from '../../units/format-duration.ts'
 import {isAtMost} from '../is-at-most.ts'
 import type {Finding, Rule} from '../rule.ts'
 import {keepingGuidance, keepingSource} from '../safety/keeping.ts'
@@ -33,7 +33,6 @@ export const keepsGuidance: Rule = {
 
 /** The two-hour rule (USDA National Agricultural Library). */
 const roomDays = 2 / 24
-const minutesPerDay = 24 * 60
 
 interface Guidance {
   readonly days: number
@@ -41,13 +40,13 @@ interface Guidance {
   readonly kind: string
 }
 
-function finding({value, place}: Located<number>, {days, where, kind}: Guidance): Finding {
-  const [actual, expected] = [value, days].map((each) => formatMinutes(each * minutesPerDay))
+function finding({text, place}: KeepingTime, {days, where, kind}: Guidance): Finding {
+  const expected = formatDays(days)
   return {
     place,
-    reason: `Keeps \`${actual}\` ${where}, expected \`${expected}\` or less for ${kind}`,
-    ...(actual !== undefined && {actual}),
-    ...(expected !== undefined && {expected: [expected]}),
+    reason: `Keeps \`${text}\` ${where}, expected \`${expected}\` or less for ${kind}`,
+    actual: text,
+    expected: [expected],
     note: 'Shorten the time, or have it frozen. Local food-safety rules come first.',
   }
 }

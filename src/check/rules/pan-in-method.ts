@@ -23,6 +23,7 @@ export const panInMethod: Rule = {
       reason: `Tin \`${mention.text}\` in the method, expected \`${pan.value.text}\` as in the front matter`,
       actual: mention.text,
       expected: [pan.value.text],
+      note: 'Mend whichever is wrong: the page shows and scales by `pan` of the front matter.',
     }
   },
 }
