@@ -11,6 +11,8 @@ import path from 'node:path'
 import process from 'node:process'
 import {setTimeout as wait} from 'node:timers/promises'
 import {afterAll, beforeAll, expect, test} from 'vitest'
+import {recoverSite} from '../../src/site/write-site.ts'
+import {seededRandom} from '../seeded-random.ts'
 import {siteTree, workNames} from '../site/site-tree.ts'
 import {putFiles, temporaryFolder} from '../temporary-folder.ts'
 import {bundledCommand} from './command.ts'
@@ -18,8 +20,11 @@ import {bundledCommand} from './command.ts'
 const {entry, run} = bundledCommand()
 
 /** Enough files that writing them takes a good part of a build. */
-const pictures = 300
-const kills = 20
+const pictures = 150
+
+/** Kills in all: as many in flight as there are folders, one after the other in each. */
+const kills = 100
+const folders = 4
 
 function book(title: string): Readonly<Record<string, string>> {
   const names = Array.from({length: pictures}, (_, n) => `content/images/${n}.jpg`)
@@ -67,30 +72,66 @@ async function ended(child: ChildProcess): Promise<number | null> {
   return child.exitCode
 }
 
-test('a build killed at any moment leaves one whole site after the next command, even a failing one', async () => {
+/** What kills in one folder found. */
+interface Killed {
+  /** Kills that left work of the build half done. */
+  readonly amidst: number
+  /** Kills behind which the site was another than before. */
+  readonly changed: number
+}
+
+/** Kills builds in one folder, at moments from its start to shortly after the usual end. */
+async function killBuilds(seed: number, wholeMilliseconds: number): Promise<Killed> {
   const folder = calmFolder()
   const site = path.join(folder, 'site')
-  const broken = path.join(folder, 'content/recipes/broken.md')
-  putFiles(folder, rough)
-  const began = performance.now()
-  await ended(startBuild(folder))
-  const wholeMilliseconds = performance.now() - began
-  let isCalm = false
-  for (let kill = 0; kill < kills; kill++) {
+  const random = seededRandom(seed)
+  let isCalm = true
+  let [amidst, changed] = [0, 0]
+  for (let kill = 0; kill < kills / folders; kill++) {
     putFiles(folder, isCalm ? rough : calm)
     const build = startBuild(folder)
-    await wait(wholeMilliseconds * ((kill + 0.5) / kills))
+    await wait(wholeMilliseconds * 1.2 * random())
     build.kill('SIGKILL')
     await ended(build)
-    putFiles(folder, {'content/recipes/broken.md': 'no front matter'})
-    expect(run(['build'], {cwd: folder}).code).toBe(1)
-    rmSync(broken)
+    if (workNames(site).length > 1) amidst++
+    await recoverSite(site)
     const tree = siteTree(site)
-    isCalm = tree['images/0.jpg'] === calmSite['images/0.jpg']
-    expect(tree, `kill ${kill}`).toEqual(isCalm ? calmSite : roughSite)
+    const isNowCalm = tree['images/0.jpg'] === calmSite['images/0.jpg']
+    expect(tree, `seed ${seed}, kill ${kill}`).toEqual(isNowCalm ? calmSite : roughSite)
+    if (isNowCalm !== isCalm) changed++
+    isCalm = isNowCalm
   }
   expect(run(['build'], {cwd: folder}).code).toBe(0)
   expect(workNames(site)).toEqual(['manifest.json'])
+  return {amidst, changed}
+}
+
+test('a build killed at any of a hundred random moments leaves one whole site', async () => {
+  const inFlight = <T>(act: (seed: number) => Promise<T>) =>
+    Promise.all(Array.from({length: folders}, (_, index) => act(index + 1)))
+  const began = performance.now()
+  await inFlight(() => ended(startBuild(calmFolder())))
+  const wholeMilliseconds = performance.now() - began
+  const found = await inFlight((seed) => killBuilds(seed, wholeMilliseconds))
+  const sum = (count: (killed: Killed) => number) =>
+    found.map(count).reduce((all, one) => all + one)
+  // Else the moments were too early or too late to show anything.
+  expect(sum(({amidst}) => amidst)).toBeGreaterThan(0)
+  expect(sum(({changed}) => changed)).toBeGreaterThan(0)
+}, 600_000)
+
+test('the next command puts a killed build right, even a command that fails', async () => {
+  const folder = calmFolder()
+  const site = path.join(folder, 'site')
+  putFiles(folder, rough)
+  const build = startBuild(folder)
+  while (workNames(site).length === 1 && build.exitCode === null) await wait(1)
+  build.kill('SIGKILL')
+  await ended(build)
+  putFiles(folder, {'content/recipes/broken.md': 'no front matter'})
+  expect(run(['build'], {cwd: folder}).code).toBe(1)
+  const tree = siteTree(site)
+  expect(tree).toEqual(tree['images/0.jpg'] === calmSite['images/0.jpg'] ? calmSite : roughSite)
 })
 
 test('builds at once follow each other: each ends well, and the site is the one of the last', async () => {
