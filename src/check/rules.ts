@@ -49,6 +49,7 @@ import {statedMacros} from './rules/stated-macros.ts'
 import {stepsFitTime} from './rules/steps-fit-time.ts'
 import {suitsDiet} from './rules/suits-diet.ts'
 import {temperatureTooLow} from './rules/temperature-too-low.ts'
+import {timeInSummary} from './rules/time-in-summary.ts'
 import {totalInMethod} from './rules/total-in-method.ts'
 import {unknownFigure} from './rules/unknown-figure.ts'
 
@@ -74,6 +75,7 @@ export const recipeRules: readonly Rule[] = [
   scalesAgree,
   panInMethod,
   stepsFitTime,
+  timeInSummary,
   handsOnFits,
   componentReady,
   poultryTemperature,

@@ -1,12 +1,12 @@
 import type {Position} from 'unist'
 import type {Settings} from '../../cookbook/cookbook.ts'
 import {placeInPassage} from '../../cookbook/passage-place.ts'
-import type {Located} from '../../cookbook/problem.ts'
 import {type FigureMention, figuresIn} from '../../cookbook/prose/figures.ts'
 import type {Recipe, StatedBasis, StatedFigure} from '../../cookbook/recipe.ts'
 import {nutrientUnit, type PublishedNutrient} from '../../food/nutrients.ts'
 import type {Computed} from '../../nutrition/computed.ts'
 import {formatUncertain} from '../../units/format-figure.ts'
+import {placeInWritten} from '../place-in-written.ts'
 import type {Rule} from '../rule.ts'
 import {asFineAs} from '../stated-text.ts'
 import {type Judged, judge} from '../verdict.ts'
@@ -43,7 +43,7 @@ const unmistakable: ReadonlySet<PublishedNutrient> = new Set(['energy', 'protein
 
 function mentionsOf({title, summary, tags, method}: Recipe): readonly PlacedMention[] {
   const inFront = [title, ...(summary ? [summary] : []), ...tags].flatMap((written) =>
-    figuresIn(written.value).map((mention) => ({mention, place: placeIn(written, mention)})),
+    figuresIn(written.value).map((mention) => ({mention, place: placeInWritten(written, mention)})),
   )
   const inText = method.passages.flatMap((passage) =>
     figuresIn(passage.text)
@@ -51,19 +51,6 @@ function mentionsOf({title, summary, tags, method}: Recipe): readonly PlacedMent
       .map((mention) => ({mention, place: placeInPassage(passage, mention.from, mention.to)})),
   )
   return [...inFront, ...inText]
-}
-
-/** Where a text of the front matter stands as it is written, the mention alone; else all of it. */
-function placeIn({value, place}: Located<string>, {from, to}: FigureMention): Position {
-  const {start, end} = place
-  const isOneToOne = start.line === end.line && end.column - start.column === value.length
-  if (!isOneToOne) return place
-  const point = (index: number) => ({
-    line: start.line,
-    column: start.column + index,
-    ...(start.offset !== undefined && {offset: start.offset + index}),
-  })
-  return {start: point(from), end: point(to)}
 }
 
 interface Contradiction extends Judged {
