@@ -20,6 +20,8 @@ export const stylesheetPath = 'assets/site.css'
 export const paperStylesheetPath = 'assets/paper.css'
 /** Taken by pages with a list to shop by. */
 export const shoppingStylesheetPath = 'assets/shopping.css'
+/** Taken by pages that list recipes, foods, figures or rules. */
+export const overviewStylesheetPath = 'assets/overview.css'
 /** Taken by pages that show the panel of the US, and by no other. */
 export const usPanelStylesheetPath = 'assets/us-panel.css'
 export const iconPath = 'assets/mark.svg'

@@ -1,7 +1,13 @@
 import {judge} from '../src/check/verdict.ts'
 import type {Problem} from '../src/cookbook/problem.ts'
 import type {Computed} from '../src/nutrition/computed.ts'
-import {figuresPath, recipePath, relativeHref, rulesPath} from './addresses.ts'
+import {
+  figuresPath,
+  overviewStylesheetPath,
+  recipePath,
+  relativeHref,
+  rulesPath,
+} from './addresses.ts'
 import type {Part} from './part.ts'
 import {checksLanguage} from './parts/checks-language.ts'
 import {basisText} from './parts/headline.tsx'
@@ -18,6 +24,7 @@ export function figuresPage(site: Site): Page {
   return shell(site, {
     path: figuresPath,
     title: words.figuresPage.title,
+    stylesheets: [overviewStylesheetPath],
     main: (
       <>
         <h1>{words.figuresPage.title}</h1>

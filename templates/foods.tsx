@@ -2,7 +2,7 @@ import type {Food} from '../src/food/food.ts'
 import {nutrientUnit, type PublishedNutrient} from '../src/food/nutrients.ts'
 import {publishedBy, publishedFigure} from '../src/nutrition/published.ts'
 import {roundedText, usualDecimals} from '../src/units/format-figure.ts'
-import {foodsPath, recipePath, relativeHref} from './addresses.ts'
+import {foodsPath, overviewStylesheetPath, recipePath, relativeHref} from './addresses.ts'
 import type {Part} from './part.ts'
 import {type FoodInUse, foodsInUse} from './parts/foods-in-use.ts'
 import {shell} from './shell.tsx'
@@ -24,6 +24,7 @@ export function foodsPage(site: Site): Page {
   return shell(site, {
     path: foodsPath,
     title: words.foodsPage.title,
+    stylesheets: [overviewStylesheetPath],
     main: (
       <>
         <h1>{words.foodsPage.title}</h1>

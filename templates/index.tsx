@@ -1,7 +1,7 @@
 import type {Computed} from '../src/nutrition/computed.ts'
 import type {Cost} from '../src/shopping/cost.ts'
 import {formatFigure, roundedText} from '../src/units/format-figure.ts'
-import {indexPath, planPath, recipePath, relativeHref} from './addresses.ts'
+import {indexPath, overviewStylesheetPath, planPath, recipePath, relativeHref} from './addresses.ts'
 import type {Part} from './part.ts'
 import {figureHeads, figureNumbers} from './parts/figure-columns.tsx'
 import {hasCosts, proteinDensity, searchable, servingCost} from './parts/finding-data.ts'
@@ -22,6 +22,7 @@ export function indexPage(site: Site): Page {
     path: indexPath,
     title: words.index.title,
     scripts: ['recipe-table'],
+    stylesheets: [overviewStylesheetPath],
     main: (
       <>
         <h1>{cookbook.settings.title}</h1>

@@ -2,6 +2,7 @@ import type {Plan} from '../src/cookbook/cookbook.ts'
 import type {ShoppingData} from '../src/shopping/shopping-data.ts'
 import {type ShoppingList, shoppingList, type Wanted} from '../src/shopping/shopping-list.ts'
 import {
+  overviewStylesheetPath,
   planPath,
   recipePath,
   relativeHref,
@@ -33,7 +34,7 @@ export function planPage(site: Site, plan: Plan): Page {
     path,
     title: plan.title.value,
     kind: 'plan',
-    stylesheets: [shoppingStylesheetPath],
+    stylesheets: [overviewStylesheetPath, shoppingStylesheetPath],
     ...(plan.summary && {description: plan.summary.value}),
     main: (
       <>

@@ -30,6 +30,8 @@ import {computedOn, mainBasis} from './parts/published-figures.ts'
 import {statedTable} from './parts/stated-table.tsx'
 import {structuredRecipe} from './parts/structured-recipe.ts'
 import {timed} from './parts/timed.ts'
+import {timetablePart} from './parts/timetable-part.tsx'
+import {withoutWeights} from './parts/used-amounts.ts'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
 
@@ -42,7 +44,7 @@ export function recipePage(site: Site, computed: Computed): Page {
     title: recipe.title.value,
     ...(recipe.summary && {description: recipe.summary.value}),
     kind: 'recipe',
-    scripts: ['recipe'],
+    scripts: recipe.pan ? ['recipe', 'tin'] : ['recipe'],
     ...(site.cookbook.settings.declare === 'us' && {stylesheets: [usPanelStylesheetPath]}),
     structured: structuredRecipe(site, computed),
     image: linkedPicture(recipe),
@@ -68,6 +70,7 @@ export function recipePage(site: Site, computed: Computed): Page {
             {cautionLines(site, computed)}
           </div>
         </div>
+        {timetablePart(site, computed, path)}
         {figuresPart(site, computed)}
         {declarationPart(site, computed)}
         {bakingPart(site, computed)}
@@ -97,7 +100,7 @@ function method({words}: Site, {recipe}: Computed, path: string): Part {
   return (
     <section aria-labelledby="part-method" class="method">
       <h2 id="part-method">{words.recipe.method}</h2>
-      {timed(authored(recipe.method.body, recipe.path, path))}
+      {withoutWeights(timed(authored(recipe.method.body, recipe.path, path)))}
     </section>
   )
 }

@@ -1,6 +1,6 @@
 import type {RuleExample} from '../src/check/rule-example.ts'
 import type {RuleText} from '../src/check/rule-texts.ts'
-import {rulesPath} from './addresses.ts'
+import {overviewStylesheetPath, rulesPath} from './addresses.ts'
 import type {Part} from './part.ts'
 import {checksLanguage} from './parts/checks-language.ts'
 import {shell} from './shell.tsx'
@@ -12,6 +12,7 @@ export function rulesPage(site: Site): Page {
   return shell(site, {
     path: rulesPath,
     title: words.rulesPage.title,
+    stylesheets: [overviewStylesheetPath],
     main: (
       <>
         <h1>{words.rulesPage.title}</h1>

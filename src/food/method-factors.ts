@@ -13,8 +13,15 @@ export interface MethodFactors {
   readonly ethanol: number
 }
 
-function exactly(value: number): Span {
-  return {value, low: value, high: value}
+/** kcal by Regulation (EU) 1169/2011 Annex XIV; ethanol too. */
+export const euFactors: MethodFactors = {
+  protein: 4,
+  fat: 9,
+  carbohydrate: 4,
+  fibre: {value: 2, low: 2, high: 2},
+  // Erythritol, which gives none, is the lower limit.
+  polyols: {value: 2.4, low: 0, high: 2.4},
+  ethanol: 7,
 }
 
 /**
@@ -34,20 +41,12 @@ export const methodFactors: Readonly<Record<MethodEnergy, MethodFactors>> = {
     polyols: {value: 2.4, low: 0, high: 3},
     ethanol: 7,
   },
-  energyEu: {
-    protein: 4,
-    fat: 9,
-    carbohydrate: 4,
-    fibre: exactly(2),
-    // Erythritol, which gives none, is the lower limit.
-    polyols: {value: 2.4, low: 0, high: 2.4},
-    ethanol: 7,
-  },
+  energyEu: euFactors,
   energyEuKilojoules: {
     protein: 17,
     fat: 37,
     carbohydrate: 17,
-    fibre: exactly(8),
+    fibre: {value: 8, low: 8, high: 8},
     polyols: {value: 10, low: 0, high: 10},
     ethanol: 29,
   },

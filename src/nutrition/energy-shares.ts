@@ -1,5 +1,5 @@
 import {type Basis, type Figures, isComplete} from '../food/figures.ts'
-import {methodFactors} from '../food/method-factors.ts'
+import {euFactors} from '../food/method-factors.ts'
 
 export type EnergySource = 'protein' | 'carbohydrate' | 'fat' | 'fibre' | 'polyols' | 'alcohol'
 
@@ -15,19 +15,18 @@ export interface EnergyShare {
  * @returns undefined where protein, fat or carbohydrate is not fully known, or there is no energy
  */
 export function energyShares(figures: Figures<Basis>): readonly EnergyShare[] | undefined {
-  const factors = methodFactors.energyEu
   const {protein, fat, carbohydrate, availableCarbohydrate, fibre, polyols, alcohol} = figures
   if (![protein, fat, carbohydrate].every(isComplete)) return undefined
   // Where a food's fibre is unknown, fibre cannot be told from the rest of the carbohydrate.
   const isFibreKnown = isComplete(availableCarbohydrate) && isComplete(fibre)
   const digestible = isFibreKnown ? availableCarbohydrate : carbohydrate
   const kcal: readonly (readonly [EnergySource, number])[] = [
-    ['protein', protein.value * factors.protein],
-    ['carbohydrate', Math.max(0, digestible.value - polyols.value) * factors.carbohydrate],
-    ['fat', fat.value * factors.fat],
-    ['fibre', isFibreKnown ? fibre.value * (factors.fibre?.value ?? 0) : 0],
-    ['polyols', polyols.value * (factors.polyols?.value ?? 0)],
-    ['alcohol', alcohol.value * factors.ethanol],
+    ['protein', protein.value * euFactors.protein],
+    ['carbohydrate', Math.max(0, digestible.value - polyols.value) * euFactors.carbohydrate],
+    ['fat', fat.value * euFactors.fat],
+    ['fibre', isFibreKnown ? fibre.value * (euFactors.fibre?.value ?? 0) : 0],
+    ['polyols', polyols.value * (euFactors.polyols?.value ?? 0)],
+    ['alcohol', alcohol.value * euFactors.ethanol],
   ]
   const total = kcal.reduce((sum, [, part]) => sum + part, 0)
   if (total <= 0) return undefined

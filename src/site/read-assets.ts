@@ -10,8 +10,10 @@ const assetNames = [
   'paper.css',
   'us-panel.css',
   'shopping.css',
+  'overview.css',
   'offline.js',
   'recipe.js',
+  'tin.js',
   'recipe-table.js',
   'shopping-list.js',
 ] as const

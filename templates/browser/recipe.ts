@@ -3,7 +3,9 @@ import {withDecimal} from '../words/decimal.ts'
 import {fill} from '../words/fill.ts'
 import {weightText} from './cooking/amount-texts.ts'
 import {captionText} from './cooking/caption.ts'
+import {addClock} from './cooking/clock.ts'
 import {offerToKeepAwake} from './cooking/keep-awake.ts'
+import {withLedger} from './cooking/lines.ts'
 import {showAmounts} from './cooking/show-amounts.ts'
 import {showFigures} from './cooking/show-figures.ts'
 import {type CookingState, stateFrom, writtenState} from './cooking/state.ts'
@@ -13,15 +15,16 @@ import {addTimers} from './cooking/timers.ts'
 import {copyText} from './page/copy-text.ts'
 import {element} from './page/element.ts'
 import {keep, kept} from './page/kept.ts'
+import {one} from './page/query.ts'
 import {workOffline} from './page/work-offline.ts'
 import {putBack, rewrite} from './page/written.ts'
 
 /** Cooking from a page: how much, what instead of what, what is done, how long yet. */
 
-const controls = document.querySelector<HTMLElement>('#cooking')
-const text = document.querySelector('#cooking-data')?.textContent
+const controls = one('#cooking')
+const text = one('#cooking-data')?.textContent
 
-if (controls && text) start(controls, JSON.parse(text))
+if (controls && text) start(controls, withLedger(JSON.parse(text)))
 workOffline()
 
 function start(controls: HTMLElement, data: CookingData): void {
@@ -35,8 +38,9 @@ function start(controls: HTMLElement, data: CookingData): void {
   const ticked = new Set<string>(Array.isArray(before) ? before : [])
   const ticks = addTicks(data, ticked, (done) => keep(ticksName, done))
   addTimers(data)
+  addClock(data)
   addChosenNote()
-  offerToKeepAwake(controls.querySelector('#awake'))
+  offerToKeepAwake(one('#awake', controls))
 
   function show(next: CookingState): void {
     state = next
@@ -65,13 +69,13 @@ function start(controls: HTMLElement, data: CookingData): void {
     show({...state, batches})
     setFields(fields, data, state, target)
   })
-  controls.querySelector('#as-written')?.addEventListener('click', () => {
+  one('#as-written', controls)?.addEventListener('click', () => {
     ticks.clear()
     keep(ticksName, [])
     setFields(fields, data, writtenState(data))
     show(writtenState(data))
   })
-  controls.querySelector('#copy-text')?.addEventListener('click', async ({currentTarget}) => {
+  one('#copy-text', controls)?.addEventListener('click', async ({currentTarget}) => {
     if (!(currentTarget instanceof HTMLElement)) return
     const isCopied = await copyText(captionText(data, state), currentTarget, data.words.copy)
     tell(controls, isCopied ? data.words.copied : data.words.copyBelow)
@@ -85,15 +89,13 @@ interface Fields {
   readonly servings: HTMLInputElement | null
   readonly have: HTMLInputElement | null
   readonly of: HTMLSelectElement | null
-  readonly tin: HTMLSelectElement | null
 }
 
 function fieldsOf(controls: HTMLElement): Fields {
   return {
-    servings: controls.querySelector<HTMLInputElement>('#cooking-servings'),
-    have: controls.querySelector<HTMLInputElement>('#cooking-have'),
-    of: controls.querySelector<HTMLSelectElement>('#cooking-of'),
-    tin: controls.querySelector<HTMLSelectElement>('#cooking-tin'),
+    servings: one<HTMLInputElement>('#cooking-servings', controls),
+    have: one<HTMLInputElement>('#cooking-have', controls),
+    of: one<HTMLSelectElement>('#cooking-of', controls),
   }
 }
 
@@ -101,7 +103,7 @@ function fieldsOf(controls: HTMLElement): Fields {
 function batchesAsked(
   data: CookingData,
   state: CookingState,
-  {servings, have, of, tin}: Fields,
+  {servings, have, of}: Fields,
   target: EventTarget | null,
 ): number | undefined {
   const asked = () => {
@@ -109,7 +111,7 @@ function batchesAsked(
     if (have && of && (target === have || target === of)) {
       return Number(have.value) / listedGrams(data, state, of.selectedIndex)
     }
-    return tin && target === tin ? Number(tin.value) : undefined
+    return undefined
   }
   const batches = asked()
   return batches !== undefined && Number.isFinite(batches) && batches > 0 ? batches : undefined
@@ -127,15 +129,13 @@ function listedGrams({lines}: CookingData, {choices}: CookingState, index: numbe
 
 /** Sets every field to what is cooked, but for the one that the reader is at. */
 function setFields(
-  {servings, have, of, tin}: Fields,
+  {servings, have, of}: Fields,
   data: CookingData,
   {batches}: CookingState,
   at?: EventTarget | null,
 ): void {
   if (servings && at !== servings) servings.value = plainNumber(batches * servesOf(data))
   if (have && at !== have && at !== of) have.value = ''
-  // The tin that is shown is the one the amounts are for, or none.
-  if (tin && at !== tin) tin.selectedIndex = batches === 1 ? 0 : -1
 }
 
 function plainNumber(value: number): string {
@@ -147,14 +147,14 @@ function showWhatIsCooked(controls: HTMLElement, data: CookingData, state: Cooki
   const {batches} = state
   const factor = withDecimal(plainNumber(batches), words.carried)
   tell(controls, batches === 1 ? '' : fill(words.scaled, {factor}))
-  const serves = document.querySelector('.particulars [data-shows="serves"]')
+  const serves = one('.particulars [data-shows="serves"]')
   if (batches === 1 || recipe.serves === undefined) putBack(serves)
   else {
     const servings = plainNumber(recipe.serves * batches)
     rewrite(serves, fill(words.scaledServings, {servings, written: recipe.serves}))
   }
   const choices = choiceTexts(data, state.choices)
-  const note = document.querySelector('#chosen')
+  const note = one('#chosen')
   if (!note) return
   const told = choices.length === 0 ? undefined : data.choosing?.words.chosen
   note.textContent = told === undefined ? '' : fill(told, {choices: choices.join(', ')})
@@ -165,10 +165,10 @@ function addChosenNote(): void {
   const note = element('p', 'chosen')
   note.id = 'chosen'
   note.role = 'status'
-  document.querySelector('.headline')?.append(note)
+  one('.headline')?.append(note)
 }
 
 function tell(controls: HTMLElement, text: string): void {
-  const status = controls.querySelector('#cooking-status')
+  const status = one('#cooking-status', controls)
   if (status) status.textContent = text
 }

@@ -33,26 +33,22 @@ function formulaPart(formula: BakersPercentages, words: Words): Part {
   return (
     <>
       <h3>{baking.formula}</h3>
-      <table>
+      <table class="baking">
         <thead>
           <tr>
             <th scope="col">{baking.ingredient}</th>
-            <th scope="col" class="number">
-              {baking.weight}
-            </th>
-            <th scope="col" class="number">
-              {baking.ofFlour}
-            </th>
+            <th scope="col">{baking.weight}</th>
+            <th scope="col">{baking.ofFlour}</th>
           </tr>
         </thead>
         <tbody>
           {formula.rows.map(({food, grams, percent}) => (
             <tr>
               <th scope="row">{food.name}</th>
-              <td class="number" data-scaled={scaledFrom(grams)}>
+              <td data-scaled={scaledFrom(grams)}>
                 {withDecimal(formatFigure(grams, 'g'), words)}
               </td>
-              <td class="number">{withDecimal(`${roundedText(percent, 1)} %`, words)}</td>
+              <td>{withDecimal(`${roundedText(percent, 1)} %`, words)}</td>
             </tr>
           ))}
         </tbody>
@@ -73,34 +69,23 @@ function hydrationText({hydrationPercent, effectiveHydration}: BakersPercentages
     : `${words.baking.hydration(plain)} ${words.baking.effective(effective)}`
 }
 
-function tinsPart(tins: readonly OtherTin[], words: Words): Part {
-  const {baking} = words
+function tinsPart(tins: readonly OtherTin[], {baking, ...words}: Words): Part {
   const haveVolumes = tins.some(({byVolume}) => byVolume !== undefined)
   return (
     <>
       <h3>{baking.tins}</h3>
-      <table>
+      <table class="baking">
         <thead>
           <tr>
             <th scope="col">{baking.tin}</th>
-            <th scope="col" class="number">
-              {baking.sameDepth}
-            </th>
-            {haveVolumes ? (
-              <th scope="col" class="number">
-                {baking.filledAlike}
-              </th>
-            ) : undefined}
+            <th scope="col">{haveVolumes ? baking.filledAlike : baking.sameDepth}</th>
           </tr>
         </thead>
         <tbody>
-          {tins.map(({pan, byArea, byVolume}) => (
+          {tins.map(({pan, byArea, byVolume = byArea}) => (
             <tr>
               <th scope="row">{pan.text}</th>
-              <td class="number">{times(byArea, words)}</td>
-              {byVolume === undefined ? undefined : (
-                <td class="number">{times(byVolume, words)}</td>
-              )}
+              <td>{times(byVolume, words)}</td>
             </tr>
           ))}
         </tbody>
@@ -110,6 +95,6 @@ function tinsPart(tins: readonly OtherTin[], words: Words): Part {
   )
 }
 
-function times(factor: number, words: Words): string {
+function times(factor: number, words: Pick<Words, 'decimal'>): string {
   return withDecimal(`× ${roundedText(factor, 2)}`, words)
 }

@@ -100,7 +100,7 @@ function row(kind: 'here' | 'there', amount: string, ratio: number, name: string
 function bar(kind: 'here' | 'there', ratio: number): Element {
   return s(
     'svg',
-    {width: '100%', height: 12, ariaHidden: 'true', className: ['bar', kind]},
-    s('rect', {x: 1, y: 1, height: 10, width: `${roundedText(Math.max(0, ratio) * 99, 1)}%`}),
+    {ariaHidden: 'true', className: ['bar', kind]},
+    s('rect', {width: `${roundedText(Math.max(0, ratio) * 99, 1)}%`}),
   )
 }

@@ -1,7 +1,11 @@
 import type {Nutrient, PublishedNutrient} from '../../src/food/nutrients.ts'
 import type {Computed, ComputedLine} from '../../src/nutrition/computed.ts'
 import {energyNutrient} from '../../src/nutrition/energy-nutrient.ts'
-import {type PackedRecipe, packedRecipe} from '../../src/nutrition/packed-recipe.ts'
+import {
+  type PackedLine,
+  type PackedRecipe,
+  packedRecipe,
+} from '../../src/nutrition/packed-recipe.ts'
 import {internalNutrient} from '../../src/nutrition/published.ts'
 import type {Amount} from '../../src/units/amount.ts'
 import {measureWord} from '../../src/units/format-amount.ts'
@@ -13,12 +17,20 @@ import {type FigureChoice, figureChoice, toldRows} from './figure-rows.ts'
 import {publishedFigures} from './published-figures.ts'
 
 /** What the script of a recipe page works with; made by the same build, so that it is trusted. */
-export interface CookingData {
-  readonly slug: string
+export interface CookingData extends Omit<CarriedCooking, 'lines' | 'recipe'> {
   readonly recipe: PackedRecipe
-  readonly choice: FigureChoice
   /** In the order of the recipe's lines. */
   readonly lines: readonly CookedLine[]
+}
+
+/** The same without what stands on the page already. */
+export interface CarriedCooking {
+  readonly slug: string
+  /** 0 for a line about which nothing can be chosen. */
+  readonly recipe: Omit<PackedRecipe, 'lines'> & {readonly lines: readonly (PackedLine | 0)[]}
+  readonly choice: FigureChoice
+  /** In the order of the ledger on the page, which has their anchors and names. */
+  readonly lines: readonly (CarriedLine | number)[]
   readonly caption: {
     readonly allergens: string
     readonly full: string
@@ -34,6 +46,10 @@ export interface ChoosingData {
     readonly energy: Omit<Words['energy'], 'share' | 'title'>
     readonly share: string
   }
+}
+
+export interface CarriedLine extends Omit<CookedChoice, 'name'> {
+  readonly instead?: readonly CookedChoice[]
 }
 
 export interface CookedLine {
@@ -65,7 +81,7 @@ export interface CookingWords extends Omit<ScriptTexts, 'choosing'> {
 }
 
 /** The data block of a recipe's page. */
-export function cookingData(site: Site, computed: Computed): CookingData {
+export function cookingData(site: Site, computed: Computed): CarriedCooking {
   const {cookbook, words} = site
   const {recipe} = computed
   const {figures} = publishedFigures(computed, cookbook.settings)
@@ -74,40 +90,44 @@ export function cookingData(site: Site, computed: Computed): CookingData {
   const rows = toldRows(computed.perServing ?? computed.batch, choice).map((row) => row.nutrient)
   const named = [...new Set([...rows, ...headed])]
   const packed = packedRecipe(computed, shownNutrients(named, choice), drawnOnly)
+  const lacking = lackingNutrients(packed)
+  const spoken = named.filter(
+    (name) => headed.includes(name) || lacking.has(internalNutrient(name, choice)),
+  )
   return {
     slug: recipe.slug,
-    recipe: packed,
+    recipe: {...packed, lines: packed.lines.map((line) => (line.adds.length > 0 ? line : 0))},
     choice,
-    lines: computed.lines.map(cookedLine),
+    lines: computed.lines.map(carriedLine),
     caption: {
       allergens: allergenSentences(site, computed),
       full: words.caption.full,
       ifWanted: words.recipe.ifWanted,
     },
-    words: cookingWords(words, named),
+    words: cookingWords(words, spoken),
     ...(packed.lines.some(({adds}) => adds.length > 0) && {choosing: choosingData(words)}),
   }
 }
 
-function cookedLine({line, grams, purchasedGrams, instead}: ComputedLine): CookedLine {
+/** Grams alone, where there is no more to say. */
+function carriedLine({line, grams, purchasedGrams, instead}: ComputedLine): CarriedLine | number {
   const listed = line.isBought ? purchasedGrams : grams.value
-  return {
-    anchor: line.anchor,
-    choices: [
-      cookedChoice(line.name.value, line.amount.value, listed),
-      ...instead.flatMap((choice, index) => {
-        const amount = line.instead[index]?.amount.value
-        return amount ? [cookedChoice(choice.name, amount, choice.grams.value)] : []
-      }),
-    ],
-  }
+  const choices = instead.flatMap((choice, index) => {
+    const amount = line.instead[index]?.amount.value
+    return amount ? [{name: choice.name, ...carriedAmount(amount, choice.grams.value)}] : []
+  })
+  const written = carriedAmount(line.amount.value, listed)
+  if (choices.length > 0) return {...written, instead: choices}
+  return written.measure === undefined && typeof written.grams === 'number'
+    ? written.grams
+    : written
 }
 
-function cookedChoice(name: string, amount: Amount, grams: number): CookedChoice {
-  if (amount.kind !== 'weight') return {name, grams, measure: measureOf(amount)}
+function carriedAmount(amount: Amount, grams: number): Omit<CookedChoice, 'name'> {
+  if (amount.kind !== 'weight') return {grams, measure: measureOf(amount)}
   const {value, halfRange} = amount.grams
   const ends = halfRange === 0 ? value : ([value - halfRange, value + halfRange] as const)
-  return {name, grams: ends, ...(amount.beside && {measure: measureOf(amount.beside)})}
+  return {grams: ends, ...(amount.beside && {measure: measureOf(amount.beside)})}
 }
 
 function measureOf(amount: Exclude<Amount, {kind: 'weight'}>): Measure {
@@ -126,6 +146,13 @@ function shownNutrients(
     ...(isEu ? (['energyEuKilojoules'] as const) : []),
     ...(['carbohydrate', 'availableCarbohydrate', 'fibre'] as const),
   ].filter((nutrient, index, all) => all.indexOf(nutrient) === index)
+}
+
+/** Those that some food has no figure for: a page names them. */
+function lackingNutrients({nutrients, always, lines}: PackedRecipe): ReadonlySet<Nutrient> {
+  const figures = [always, ...lines.flatMap(({adds}) => adds)]
+  const places = figures.flatMap(({missing = {}}) => Object.keys(missing))
+  return new Set(places.flatMap((place) => nutrients[Number(place)] ?? []))
 }
 
 /** The beams draw these as far as they are known. */

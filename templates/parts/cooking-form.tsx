@@ -1,4 +1,4 @@
-import {otherTins} from '../../src/nutrition/baking/usual-tins.ts'
+import {lengthUnit, millimetresPer} from '../../src/nutrition/baking/length-unit.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
@@ -16,13 +16,13 @@ export function cookingForm(site: Site, computed: Computed): Part {
         <legend>{cooking.title}</legend>
         {batchField(site, computed)}
         {haveField(site)}
-        {tinField(site, computed)}
         <p>
           <button type="button" id="as-written">
             {cooking.again}
           </button>
         </p>
       </fieldset>
+      {tinFields(site, computed)}
       <p id="cooking-status" role="status" />
       <p class="row">
         <button type="button" id="copy-text">
@@ -38,8 +38,8 @@ export function cookingForm(site: Site, computed: Computed): Part {
 
 function batchField({words: {cooking}}: Site, {recipe}: Computed): Part {
   return (
-    <p>
-      <label for="cooking-servings">{recipe.serves ? cooking.servings : cooking.batches}</label>
+    <label>
+      {recipe.serves ? cooking.servings : cooking.batches}
       <input
         type="number"
         id="cooking-servings"
@@ -48,7 +48,7 @@ function batchField({words: {cooking}}: Site, {recipe}: Computed): Part {
         inputMode="decimal"
         value={`${recipe.serves?.value ?? 1}`}
       />
-    </p>
+    </label>
   )
 }
 
@@ -56,10 +56,10 @@ function batchField({words: {cooking}}: Site, {recipe}: Computed): Part {
 function haveField({words: {cooking}}: Site): Part {
   return (
     <>
-      <p>
-        <label for="cooking-have">{cooking.have}</label>
+      <label>
+        {cooking.have}
         <input type="number" id="cooking-have" min="0" step="any" inputMode="decimal" />
-      </p>
+      </label>
       <p>
         <label for="cooking-of">{cooking.haveOf}</label>
         <select id="cooking-of" />
@@ -68,19 +68,42 @@ function haveField({words: {cooking}}: Site): Part {
   )
 }
 
-/** A tin is filled as high as its own, where both depths are known; else with as deep a batter. */
-function tinField({words: {cooking}}: Site, {recipe}: Computed): Part {
-  const pan = recipe.pan?.value
-  if (pan === undefined) return undefined
-  return (
-    <p>
-      <label for="cooking-tin">{cooking.tin}</label>
-      <select id="cooking-tin">
-        <option value="1">{pan.text}</option>
-        {otherTins(pan).map(({pan: {text}, byArea, byVolume = byArea}) => (
-          <option value={byVolume.toPrecision(4)}>{text}</option>
-        ))}
-      </select>
-    </p>
+/** A tin of any size: filled as high as the recipe's, where both depths are known. */
+function tinFields({words: {cooking}}: Site, {recipe}: Computed): Part {
+  if (recipe.pan === undefined) return undefined
+  const own = recipe.pan.value
+  const unit = lengthUnit(own)
+  const {title, shape, shapes, across, second, depth} = cooking.tin
+  const field = (label: string, millimetres: number | undefined) => (
+    <label>
+      {label}
+      <input
+        type="number"
+        min="0"
+        step="any"
+        inputMode="decimal"
+        value={millimetres && roundedPlainly(millimetres / millimetresPer[unit])}
+      />
+    </label>
   )
+  return (
+    <fieldset class="row" id="cooking-tin">
+      <legend>{`${title}, ${unit}`}</legend>
+      <label>
+        {shape}
+        <select>
+          {(['round', 'square', 'rectangle', 'ring'] as const).map((one) => (
+            <option selected={one === own.shape}>{shapes[one]}</option>
+          ))}
+        </select>
+      </label>
+      {field(across, own.acrossMillimetres)}
+      {field(second, own.secondMillimetres)}
+      {field(depth, own.depthMillimetres)}
+    </fieldset>
+  )
+}
+
+function roundedPlainly(length: number): string {
+  return String(Number(length.toFixed(2)))
 }

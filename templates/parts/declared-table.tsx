@@ -25,13 +25,11 @@ export function declaredTable(declared: Declaration, words: Words): Part {
         <tr>
           <th scope="col">{words.figures.nutrient}</th>
           {columns.map((column) => (
-            <th scope="col" class="number">
+            <th scope="col">
               {column === 'per100g' ? words.figures.per100g : words.figures.serving}
             </th>
           ))}
-          <th scope="col" class="number">
-            {(shared === 'perServing' ? reference : referenceOf100g)[rules]}
-          </th>
+          <th scope="col">{(shared === 'perServing' ? reference : referenceOf100g)[rules]}</th>
         </tr>
       </thead>
       <tbody>
@@ -39,9 +37,9 @@ export function declaredTable(declared: Declaration, words: Words): Part {
           <tr class={depthClass(row)}>
             <th scope="row">{words.declared.name[rules][row.nutrient]}</th>
             {columns.map((column) => (
-              <td class="number">{figureText(row, column, rules, words)}</td>
+              <td>{figureText(row, column, rules, words)}</td>
             ))}
-            <td class="number">{percentText(row[shared])}</td>
+            <td>{percentText(row[shared])}</td>
           </tr>
         ))}
       </tbody>

@@ -5,12 +5,6 @@ import {roundedText} from '../../src/units/format-figure.ts'
 import type {Words} from '../words/en.ts'
 import {hangsAt} from './hangs-at.ts'
 
-/** Marks on a beam of 100, every tenth of the whole. */
-const marks = Array.from(
-  {length: 11},
-  (_, tenth) => `M${tenth * 10} 6v${tenth % 5 === 0 ? 8 : 4}`,
-).join('')
-
 /**
  * Shares of the energy as weights that hang from graduated beams, one beam a source: read like a
  * steelyard, in one ink. The drawing repeats the words beside it, so it is hidden from readers
@@ -38,12 +32,9 @@ export function energyBeams(shares: readonly EnergyShare[], words: Words): Eleme
 function beam(ratio: number): Element {
   return s(
     'svg',
-    {width: '100%', height: 34, ariaHidden: 'true', className: ['beam']},
-    s(
-      'svg',
-      {viewBox: '0 0 100 34', height: 34, preserveAspectRatio: 'none'},
-      s('path', {d: `M0 6H100${marks}`, vectorEffect: 'non-scaling-stroke'}),
-    ),
+    {ariaHidden: 'true', className: ['beam']},
+    s('line', {x2: '100%'}),
+    s('line', {x2: '100%', pathLength: 10, className: ['tenths']}),
     s(
       'svg',
       {x: hangsAt(ratio), className: ['weight-hung']},

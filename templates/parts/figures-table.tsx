@@ -34,7 +34,7 @@ export function figuresTable({cookbook: {settings}, words}: Site, computed: Comp
         <tr>
           <th scope="col">{words.figures.nutrient}</th>
           {columns.map(({basis}) => (
-            <th scope="col" class="number" data-basis={basis}>
+            <th scope="col" data-basis={basis}>
               {heading(basis, words)}
             </th>
           ))}

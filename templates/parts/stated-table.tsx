@@ -45,8 +45,8 @@ export function statedRow({stated, computed, against, verdict}: Judged, words: W
         {words.nutrient[nutrient]}
         {method && <small> {words.declared.energyMethod[method]}</small>}
       </th>
-      <td class="number">{withDecimal(text, words)}</td>
-      <td class="number">{figureCell(nutrient, computed, words)}</td>
+      <td>{withDecimal(text, words)}</td>
+      <td>{figureCell(nutrient, computed, words)}</td>
       <td>{verdictMark(verdict, words)}</td>
     </tr>
   )

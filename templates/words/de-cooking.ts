@@ -6,7 +6,14 @@ export const cooking: (typeof en)['cooking'] = {
   batches: 'Mengen',
   have: 'Gramm, die da sind',
   haveOf: 'von',
-  tin: 'Form, die da ist',
+  tin: {
+    title: 'Form, die da ist',
+    shape: 'Gestalt',
+    shapes: {round: 'rund', square: 'quadratisch', rectangle: 'Kasten, Rechteck', ring: 'Ring'},
+    across: 'Weite',
+    second: 'Zweite Seite, Rohr',
+    depth: 'Höhe',
+  },
   awake: 'Bildschirm anlassen',
   again: 'Wie geschrieben',
   csv: 'Mengen und Zahlen (CSV)',
@@ -38,5 +45,7 @@ export const cooking: (typeof en)['cooking'] = {
     timerOf: '{time}, Schritt {step}',
     timerEnded: 'Die Zeit ist um',
     stopTimer: 'Aus',
+    clock: 'Uhrzeit',
+    startToReady: 'Beginn um {start}, fertig um {ready}.',
   },
 }

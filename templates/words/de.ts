@@ -8,6 +8,7 @@ import {finding} from './de-finding.ts'
 import {deNames} from './de-names.ts'
 import {safety} from './de-safety.ts'
 import {list, shopping} from './de-shopping.ts'
+import {timetable} from './de-timetable.ts'
 import type {Words} from './en.ts'
 
 function plural(count: number, one: string, many: string): string {
@@ -44,6 +45,7 @@ export const de: Words = {
   shopping,
   baking,
   safety,
+  timetable,
 
   claims: {
     title: 'Angaben',

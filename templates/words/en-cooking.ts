@@ -5,7 +5,14 @@ export const cooking = {
   batches: 'Batches',
   have: 'Grams at hand',
   haveOf: 'of',
-  tin: 'Tin at hand',
+  tin: {
+    title: 'Tin at hand',
+    shape: 'Shape',
+    shapes: {round: 'round', square: 'square', rectangle: 'loaf, rectangle', ring: 'ring'},
+    across: 'Across',
+    second: 'Other side, tube',
+    depth: 'Depth',
+  },
   awake: 'Keep the screen on',
   again: 'As written',
   csv: 'Amounts and figures (CSV)',
@@ -40,5 +47,7 @@ export const cooking = {
     timerOf: '{time}, step {step}',
     timerEnded: 'Time is up',
     stopTimer: 'Stop',
+    clock: 'Clock',
+    startToReady: 'Start at {start}, ready at {ready}.',
   },
 }

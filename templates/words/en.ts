@@ -19,6 +19,7 @@ import {
 } from './en-names.ts'
 import {safety} from './en-safety.ts'
 import {list, shopping} from './en-shopping.ts'
+import {timetable} from './en-timetable.ts'
 
 function plural(count: number, one: string, many: string): string {
   return count === 1 ? one : many
@@ -52,6 +53,7 @@ export const en = {
   list,
   shopping,
   safety,
+  timetable,
 
   nav: {
     label: 'Pages',

@@ -111,9 +111,39 @@ describe('how much is made', () => {
   })
 
   test('follows the tin: 26 cm for 20 cm is 1.69 times as much', async () => {
-    await page.getByLabel('Tin at hand').selectOption('26 cm round, 7 cm deep')
+    expect(await page.getByLabel('Across').inputValue()).toBe('20')
+    await page.getByLabel('Across').fill('26')
     expect((await weights())[0]).toBe('1014 g')
     expect(await page.locator('#cooking-status').textContent()).toContain('× 1.69')
+  })
+
+  test.each([
+    // 21 × 11 × 6 cm = 1386 cm³ of π × 10² × 7 = 2199.1 cm³: 0.630.
+    {tin: ['loaf, rectangle', '21', '11', '6'], factor: '0.63', chicken: '378 g'},
+    // 23² ÷ (π × 10²), as deep a batter where the depth is left open: 1.68.
+    {tin: ['square', '23', '', ''], factor: '1.68', chicken: '1008 g'},
+    // π (12² − 4²) × 8 cm = 3216.99 cm³: 1.46.
+    {tin: ['ring', '24', '8', '8'], factor: '1.46', chicken: '876 g'},
+  ])(
+    'follows a tin of any size: $tin',
+    async ({tin: [shape = '', ...lengths], factor, chicken}) => {
+      await page.getByLabel('Shape').selectOption(shape)
+      for (const [index, name] of ['Across', 'Other side, tube', 'Depth'].entries()) {
+        await page.getByLabel(name).fill(lengths[index] ?? '')
+      }
+      expect(await page.locator('#cooking-status').textContent()).toContain(`× ${factor};`)
+      // To the hundredth of a serving that the field shows.
+      const [grams] = await weights()
+      expect(Math.abs(Number.parseFloat(grams ?? '') - Number.parseFloat(chicken))).toBeLessThan(2)
+    },
+  )
+
+  test('leaves the tin behind when the servings are typed, and has it back as written', async () => {
+    await page.getByLabel('Servings').fill('6')
+    expect(await page.getByLabel('Across').inputValue()).toBe('')
+    await page.getByRole('button', {name: 'As written'}).click()
+    expect(await page.getByLabel('Across').inputValue()).toBe('20')
+    expect(await page.getByLabel('Depth').inputValue()).toBe('7')
   })
 
   test('is not moved by nonsense', async () => {

@@ -23,13 +23,27 @@ const keepsDoing = /\bkeep(?:ing)?s? (?:\w+ing|it|them|the|warm|hot|covered|an e
  * shorter one. Where there are steps, paragraphs beside them are remarks.
  */
 export function timesInSteps(recipe: Recipe): readonly TimeInStep[] {
+  return timesWhere(recipe, (sentence) => !beside.test(sentence))
+}
+
+/** The times of sentences that say that they run beside something else: "meanwhile", "while". */
+export function timesBeside(recipe: Recipe): readonly TimeInStep[] {
+  return timesWhere(recipe, (sentence) => beside.test(sentence))
+}
+
+/** What is done in order: the items of lists, or every paragraph where there is no list. */
+export function orderedSteps(recipe: Recipe): readonly Passage[] {
   const all = stepsOf(recipe)
   const steps = all.filter(({kind}) => kind === 'step')
-  return (steps.length > 0 ? steps : all).flatMap((passage) => {
+  return steps.length > 0 ? steps : all
+}
+
+function timesWhere(recipe: Recipe, isMeant: (sentence: string) => boolean): readonly TimeInStep[] {
+  return orderedSteps(recipe).flatMap((passage) => {
     const durations = durationsIn(passage.text).filter(({role}) => role === 'spent')
     return sentencesOf(passage.text).flatMap(({from, to}) => {
       const sentence = passage.text.slice(from, to)
-      if (beside.test(sentence) || otherwise.test(sentence.replace(keepsDoing, ''))) return []
+      if (!isMeant(sentence) || otherwise.test(sentence.replace(keepsDoing, ''))) return []
       const within = durations.filter((each) => each.from >= from && each.from < to)
       return shortestOf(within, passage.text).map((duration) => ({passage, duration, sentence}))
     })

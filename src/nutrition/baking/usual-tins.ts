@@ -1,4 +1,5 @@
 import type {Pan} from '../../cookbook/recipe.ts'
+import {lengthUnit} from './length-unit.ts'
 import {panArea, panScale} from './pan-size.ts'
 import {parsePan} from './parse-pan.ts'
 
@@ -28,9 +29,10 @@ export interface OtherTin {
   readonly byVolume?: number
 }
 
-/** The usual tins beside a recipe's own, smallest first, without those of its very size. */
+/** The usual tins in the unit of a recipe's own, smallest first, without those of its very size. */
 export function otherTins(own: Pan): readonly OtherTin[] {
   return usualTins
+    .filter((pan) => lengthUnit(pan) === lengthUnit(own))
     .map((pan) => ({pan, ...panScale(own, pan)}))
     .filter(({byArea, byVolume = byArea}) => byArea !== 1 || byVolume !== 1)
     .toSorted((left, right) => panArea(left.pan) - panArea(right.pan))

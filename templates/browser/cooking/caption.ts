@@ -2,6 +2,7 @@ import {captionLine, captionOf} from '../../parts/caption-text.ts'
 import type {CookingData} from '../../parts/cooking-data.ts'
 import {unpackedWords} from '../../words/carried-words.ts'
 import {fill} from '../../words/fill.ts'
+import {one} from '../page/query.ts'
 import {amountTexts} from './amount-texts.ts'
 import type {CookingState} from './state.ts'
 
@@ -9,12 +10,12 @@ import type {CookingState} from './state.ts'
 export function captionText(data: CookingData, {batches, choices}: CookingState): string {
   const {caption, lines, recipe, words} = data
   const servings = recipe.serves === undefined ? undefined : recipe.serves * batches
-  const address = document.querySelector<HTMLLinkElement>('link[rel="canonical"]')?.href
-  const headline = document.querySelector('.headline')
+  const address = one<HTMLLinkElement>('link[rel="canonical"]')?.href
+  const headline = one('.headline')
   const {nutrientName} = unpackedWords(words.carried)
   const names: Readonly<Record<string, string>> = nutrientName
   return captionOf({
-    title: document.querySelector('h1')?.textContent ?? '',
+    title: one('h1')?.textContent ?? '',
     servings: servings === undefined ? undefined : servingsText(words.servingCount, servings),
     ingredients: lines.flatMap(({choices: all}, index) => {
       const choice = all[Math.max(0, choices[index] ?? 0)]

@@ -2,6 +2,7 @@ import {formatFigure, roundedText} from '../../../src/units/format-figure.ts'
 import type {CookingData} from '../../parts/cooking-data.ts'
 import {withDecimal} from '../../words/decimal.ts'
 import {element} from '../page/element.ts'
+import {all} from '../page/query.ts'
 import {putBack, rewrite} from '../page/written.ts'
 import {amountTexts} from './amount-texts.ts'
 import type {CookingState} from './state.ts'
@@ -9,7 +10,7 @@ import type {CookingState} from './state.ts'
 /** Sets the amounts of the list, of the method and of the notes for what is cooked. */
 export function showAmounts(data: CookingData, state: CookingState): void {
   for (const index of data.lines.keys()) showLine(data, state, index)
-  for (const shown of document.querySelectorAll<HTMLElement>('main [data-scaled]')) {
+  for (const shown of all('main [data-scaled]')) {
     const {scaled, unit} = shown.dataset
     const amount = Number(scaled) * state.batches
     if (state.batches === 1) putBack(shown)
@@ -33,7 +34,7 @@ function showLine(
   const row = document.getElementById(line.anchor)
   const parts = ['.weight', '.name', '.measure'].map((name) => row?.querySelector(name))
   row?.classList.toggle('swapped', chosen > 0)
-  const used = document.querySelectorAll(`.amount[data-anchor="${CSS.escape(line.anchor)}"]`)
+  const used = all(`.amount[data-anchor="${CSS.escape(line.anchor)}"]`)
   for (const amount of used) amount.classList.toggle('swapped', chosen > 0)
   if (batches === 1 && chosen === 0) {
     for (const part of [...parts, ...used]) putBack(part)

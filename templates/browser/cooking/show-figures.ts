@@ -9,8 +9,10 @@ import type {ChoosingData, CookingData} from '../../parts/cooking-data.ts'
 import {figureCellText, knownText, missingTexts} from '../../parts/figure-rows.ts'
 import {hangsAt} from '../../parts/hangs-at.ts'
 import {unpackedWords} from '../../words/carried-words.ts'
+import {withDecimal} from '../../words/decimal.ts'
 import {fill} from '../../words/fill.ts'
 import {element} from '../page/element.ts'
+import {one} from '../page/query.ts'
 import {putBack, rewrite} from '../page/written.ts'
 import {type CookingState, isChosen} from './state.ts'
 
@@ -25,7 +27,7 @@ export function showFigures(data: CookingData, state: CookingState): void {
     changed || (basis === 'batch' && state.batches !== 1)
   showHeadline(data, figures, isMoved)
   showTable(data, figures, isMoved)
-  showWeights(figures, state, changed)
+  showWeights(data, figures, state)
   const {choosing} = data
   if (choosing === undefined) return
   showMissing(data, changed ? figures : undefined)
@@ -40,7 +42,7 @@ function showTable(
   figures: ChosenFigures,
   isMoved: (basis: string | undefined) => boolean,
 ): void {
-  const table = document.querySelector<HTMLTableElement>('table.figures')
+  const table = one<HTMLTableElement>('table.figures')
   const bases = [...(table?.tHead?.rows[0]?.cells ?? [])].map(({dataset}) => dataset.basis)
   for (const row of table?.tBodies[0]?.rows ?? []) {
     const nutrient = nutrientOf(row)
@@ -68,12 +70,13 @@ function showHeadline(
   figures: ChosenFigures,
   isMoved: (basis: string | undefined) => boolean,
 ): void {
-  const headline = document.querySelector<HTMLElement>('.headline')
+  const headline = one('.headline')
   const basis = headline?.dataset.basis
   const on = figuresOn(basis, figures)
   const about = headline?.querySelector('p')
   if (isMoved(basis) && basis === 'serving' && figures.portionGrams) {
-    rewrite(about, fill(words.servingOf, {weight: formatFigure(figures.portionGrams.value, 'g')}))
+    const weight = withDecimal(formatFigure(figures.portionGrams.value, 'g'), words.carried)
+    rewrite(about, fill(words.servingOf, {weight}))
   } else putBack(about)
   for (const shown of headline?.querySelectorAll<HTMLElement>('dd') ?? []) {
     const nutrient = nutrientOf(shown)
@@ -110,21 +113,23 @@ function cellNodes(
 
 /** Weights among the particulars: what a serving and the whole batch come to. */
 function showWeights(
+  data: CookingData,
   {batchGrams, portionGrams}: ChosenFigures,
-  {batches}: CookingState,
-  changed: boolean,
+  state: CookingState,
 ): void {
-  const batch = document.querySelector('.particulars [data-shows="batch"]')
-  if ((changed || batches !== 1) && batchGrams) rewrite(batch, formatFigure(batchGrams.value, 'g'))
+  const changed = isChosen(data, state)
+  const weight = (grams: number) => withDecimal(formatFigure(grams, 'g'), data.words.carried)
+  const batch = one('.particulars [data-shows="batch"]')
+  if ((changed || state.batches !== 1) && batchGrams) rewrite(batch, weight(batchGrams.value))
   else putBack(batch)
-  const portion = document.querySelector('.particulars [data-shows="portion"]')
-  if (changed && portionGrams) rewrite(portion, formatFigure(portionGrams.value, 'g'))
+  const portion = one('.particulars [data-shows="portion"]')
+  if (changed && portionGrams) rewrite(portion, weight(portionGrams.value))
   else putBack(portion)
 }
 
 function showMissing({choice, words}: CookingData, figures: ChosenFigures | undefined): void {
-  const table = document.querySelector('table.figures')
-  const list = document.querySelector('ul.missing')
+  const table = one('table.figures')
+  const list = one('ul.missing')
   if (figures === undefined) {
     if (list?.classList.contains('added')) list.remove()
     else putBack(list)
@@ -139,7 +144,7 @@ function showMissing({choice, words}: CookingData, figures: ChosenFigures | unde
 
 /** @param main what the beams share out; undefined where they stay as written */
 function showBeams({words}: ChoosingData, main: Figures<Basis> | undefined): void {
-  const list = document.querySelector('.beams ul')
+  const list = one('.beams ul')
   putBack(list)
   const shares = main && energyShares(main)
   const [pattern] = list?.querySelectorAll('li') ?? []

@@ -1,6 +1,7 @@
 import type {CookingData} from '../../parts/cooking-data.ts'
 import {fill} from '../../words/fill.ts'
 import {element} from '../page/element.ts'
+import {all} from '../page/query.ts'
 
 /**
  * A box at every ingredient and every step, for what is done.
@@ -12,7 +13,7 @@ export function addTicks(
   ticked: ReadonlySet<string>,
   changed: (ticked: readonly string[]) => void,
 ): {clear(): void} {
-  const steps = document.querySelectorAll('.method > ol > li')
+  const steps = all('.method > ol > li')
   const places = [
     ...lines.map(({anchor}) => ({key: anchor, place: document.getElementById(anchor)})),
     ...[...steps].map((place, index) => ({key: `step ${index + 1}`, place})),

@@ -2,6 +2,7 @@ import type {CookingData} from '../../parts/cooking-data.ts'
 import {fill} from '../../words/fill.ts'
 import {element} from '../page/element.ts'
 import {keep, kept} from '../page/kept.ts'
+import {all} from '../page/query.ts'
 import {ring} from './ring.ts'
 
 interface Timer {
@@ -56,7 +57,7 @@ export function addTimers({slug, words}: CookingData): void {
     }
   }
 
-  for (const [index, step] of [...document.querySelectorAll('.method > ol > li')].entries()) {
+  for (const [index, step] of all('.method > ol > li').entries()) {
     for (const time of step.querySelectorAll<HTMLElement>('.time')) {
       const text = time.textContent ?? ''
       const start = element('button', 'time', text)

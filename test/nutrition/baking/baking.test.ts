@@ -138,13 +138,21 @@ describe('other tins', () => {
     text: '13 x 23 cm, 7 cm deep',
   }
 
-  // 23 × 13 cm are 299 cm², 7 cm deep 2,093 cm³; 20 cm round 314.16 cm²; 9 × 13 in 754.84 cm², 2 in
-  // deep 3,834.6 cm³.
+  const inches: Pan = {
+    shape: 'rectangle',
+    acrossMillimetres: 228.6,
+    secondMillimetres: 127,
+    depthMillimetres: 76.2,
+    text: '5 x 9 in, 3 in deep',
+  }
+
+  // 23 × 13 cm are 299 cm², 20 cm round 314.16 cm², both 7 cm deep; 5 × 9 in are 45 in², 3 in deep
+  // 135 in³; 9 × 13 in are 117 in², 2 in deep 234 in³.
   test.each([
-    ['20 cm round, 7 cm deep', 314.159 / 299, 314.159 / 299],
-    ['9 x 13 in, 2 in deep', 754.838 / 299, 3834.57 / 2093],
-  ])('%s', (text, byArea, byVolume) => {
-    const tin = otherTins(loaf).find(({pan}) => pan.text === text)
+    ['20 cm round, 7 cm deep', loaf, 314.159 / 299, 314.159 / 299],
+    ['9 x 13 in, 2 in deep', inches, 117 / 45, 234 / 135],
+  ])('%s', (text, own, byArea, byVolume) => {
+    const tin = otherTins(own).find(({pan}) => pan.text === text)
     expect(tin?.byArea).toBeCloseTo(byArea, 4)
     expect(tin?.byVolume).toBeCloseTo(byVolume, 4)
   })
@@ -153,6 +161,7 @@ describe('other tins', () => {
     const round: Pan = {shape: 'round', acrossMillimetres: 230, text: '23 cm'}
     const tins = otherTins(round)
     expect(tins.length).toBeGreaterThan(5)
+    expect(tins.every(({pan}) => !pan.text.includes(' in'))).toBe(true)
     expect(tins.map(({pan}) => pan.text)).not.toContain('23 cm round, 7 cm deep')
     expect(tins.every(({byVolume}) => byVolume === undefined)).toBe(true)
   })
