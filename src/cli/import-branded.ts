@@ -120,7 +120,8 @@ interface Bucket {
 
 function writeBucket({folder, parted, writer, leftOut, bucket}: Bucket): void {
   const file = folder.file('food')
-  const packets = new Map(parted.packets.lines(bucket).map((line) => [firstCell(line), line]))
+  const packets = new Map<string, string>()
+  for (const line of parted.packets.lines(bucket)) packets.set(firstCell(line), line)
   const amounts = new Map<string, Map<string, string>>()
   for (const line of parted.amounts.lines(bucket)) {
     const [id = '', nutrient = '', amount = ''] = line.split('\t')
@@ -128,9 +129,9 @@ function writeBucket({folder, parted, writer, leftOut, bucket}: Bucket): void {
     if (own) own.set(nutrient, amount)
     else amounts.set(id, new Map([[nutrient, amount]]))
   }
-  const lines = parted.foods.lines(bucket)
+  const foods = Array.from(parted.foods.lines(bucket), (line) => line.split('\t'))
   let before = ''
-  for (const cells of lines.map((line) => line.split('\t')).toSorted(byId)) {
+  for (const cells of foods.toSorted(byId)) {
     const [id = '', line = '', kind = '', description = ''] = cells
     const row = {line: Number(line)}
     if (id === before) throw refusal(file, row, `each \`fdc_id\` once, not \`${id}\` again`)

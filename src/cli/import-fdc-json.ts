@@ -70,8 +70,8 @@ function brandedLine(food: FdcFood): Parsed<string> {
   return fdcLine(food, brandedColumns)
 }
 
-function writeBucket(file: string, lines: readonly string[], writer: LargeTableWriter): void {
-  const rows = lines.map((text) => {
+function writeBucket(file: string, lines: Iterable<string>, writer: LargeTableWriter): void {
+  const rows = Array.from(lines, (text) => {
     const [line = '', number = '', id = '', name = ''] = text.split('\t', 4)
     const row = text.slice(line.length + number.length + 2)
     return {id, name, line: row, at: {line: Number(line), number: Number(number)}}

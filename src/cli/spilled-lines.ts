@@ -1,11 +1,14 @@
-import {appendFileSync, readFileSync} from 'node:fs'
+import {appendFileSync, closeSync, openSync, readSync} from 'node:fs'
 import path from 'node:path'
 
 /** Bytes of a bucket that are held before they go to the disk. */
-const heldBytes = 65_536
+const heldBytes = 16_384
 
-/** Buckets that hold bytes at once: 32 MB. Where there are more, all go to the disk. */
-const mostHeld = 512
+/** Buckets that hold bytes at once: 32 MB. */
+const mostHeld = 2_048
+
+/** Bytes of a bucket's file that are read at once. */
+const pieceBytes = 1_048_576
 
 interface Held {
   readonly bytes: Buffer
@@ -44,19 +47,25 @@ export class SpilledLines {
     return [...this.#buckets].toSorted((left, right) => left - right)
   }
 
-  /** The lines of a bucket, in the order they came. */
-  lines(bucket: number): readonly string[] {
-    if (!this.#buckets.has(bucket)) return []
+  /** The lines of a bucket, in the order they came, read as they are asked for. */
+  *lines(bucket: number): Iterable<string> {
+    if (!this.#buckets.has(bucket)) return
     this.#toDisk(bucket)
-    return readFileSync(this.#file(bucket), 'utf8').slice(0, -1).split('\n')
+    const file = openSync(this.#file(bucket), 'r')
+    try {
+      yield* linesOf(file)
+    } finally {
+      closeSync(file)
+    }
   }
 
   /** The bytes of a bucket, with room for so many more. */
   #heldOf(bucket: number, room: number): Held {
     const held = this.#held.get(bucket)
     if (held && held.filled + room <= held.bytes.length) return held
+    const [oldest] = this.#held.keys()
     if (held) this.#toDisk(bucket)
-    else if (this.#held.size >= mostHeld) for (const each of this.#held.keys()) this.#toDisk(each)
+    else if (this.#held.size >= mostHeld && oldest !== undefined) this.#toDisk(oldest)
     const fresh = {bytes: Buffer.allocUnsafe(Math.max(heldBytes, room)), filled: 0}
     this.#held.set(bucket, fresh)
     return fresh
@@ -71,5 +80,22 @@ export class SpilledLines {
 
   #file(bucket: number): string {
     return path.join(this.#folder, `${this.#name}-${bucket}`)
+  }
+}
+
+function* linesOf(file: number): Iterable<string> {
+  let bytes = Buffer.allocUnsafe(pieceBytes)
+  let filled = 0
+  for (;;) {
+    const read = readSync(file, bytes, filled, bytes.length - filled, null)
+    filled += read
+    const end = bytes.subarray(0, filled).lastIndexOf(10) + 1
+    if (end > 0) yield* bytes.toString('utf8', 0, end - 1).split('\n')
+    if (read === 0) return
+    // What is left is the beginning of a line.
+    const next = end === 0 ? Buffer.allocUnsafe(2 * bytes.length) : bytes
+    bytes.copy(next, 0, end, filled)
+    filled -= end
+    bytes = next
   }
 }
