@@ -1,7 +1,7 @@
 import type {Cookbook, Settings} from '../cookbook/cookbook.ts'
-import type {Problem, Severity} from '../cookbook/problem.ts'
-import type {Recipe} from '../cookbook/recipe.ts'
+import type {Problem} from '../cookbook/problem.ts'
 import type {Computed} from '../nutrition/computed.ts'
+import {acceptedAsNotes, unusedAcceptances} from './acceptances.ts'
 import type {CookbookRule, Finding, Rule} from './rule.ts'
 import {cookbookRules, recipeRules} from './rules.ts'
 
@@ -61,39 +61,4 @@ function stamped(
   const severity = settings.severities.get(rule.id) ?? rule.severity
   if (severity === 'off') return []
   return Array.from(findings, (finding) => ({file, ...finding, ruleId: rule.id, severity}))
-}
-
-/** A finding the writer accepts stays in the report, as a note that carries the reason. */
-function acceptedAsNotes(found: readonly Problem[], recipe: Recipe): readonly Problem[] {
-  if (recipe.accepted.length === 0) return found
-  const reasons = new Map(
-    recipe.accepted.map(({ruleId, because}) => [ruleId.value, because.value] as const),
-  )
-  return found.map((problem): Problem => {
-    const because = reasons.get(problem.ruleId)
-    return because === undefined || problem.file !== recipe.path
-      ? problem
-      : {...problem, severity: 'note', note: `Accepted: ${because}`, accepted: because}
-  })
-}
-
-const unusedSeverity: Severity = 'warning'
-
-function unusedAcceptances(
-  found: readonly Problem[],
-  accepted: Recipe['accepted'],
-  recipe: Recipe,
-): readonly Problem[] {
-  const ids = new Set(found.map(({ruleId}) => ruleId))
-  return accepted
-    .filter(({ruleId}) => !ids.has(ruleId.value))
-    .map(({ruleId}) => ({
-      ruleId: 'unused-acceptance',
-      severity: unusedSeverity,
-      file: recipe.path,
-      place: ruleId.place,
-      reason: `Accepted finding \`${ruleId.value}\` does not occur, expected no line for it`,
-      actual: ruleId.value,
-      note: 'Take the line out, so that the rule speaks again when it has something to say.',
-    }))
 }

@@ -7,7 +7,7 @@ import {energyMethods} from './energy-method.ts'
 import {ingredientsReader} from './ingredients-field.ts'
 import {pan} from './pan-fields.ts'
 import type {Located} from './problem.ts'
-import type {KeepingTime, Keeps, Picture} from './recipe.ts'
+import type {Acceptance, KeepingTime, Keeps, Picture} from './recipe.ts'
 import {stated} from './stated-fields.ts'
 import {
   list,
@@ -15,6 +15,7 @@ import {
   openMapping,
   optional,
   required,
+  textOrMapping,
   type Values,
 } from './yaml/collection-readers.ts'
 import {converted} from './yaml/converted.ts'
@@ -80,8 +81,16 @@ const image = converted(
   }),
 )
 
-const accepted = converted(openMapping('rule ids with a reason each', text), ({value}) =>
-  value.map(({key, value: because}) => ({ruleId: key, because})),
+const reasons = openMapping('ingredients or quoted texts, with a reason each', text)
+
+const accepted = converted(
+  openMapping('rule ids with a reason each', textOrMapping(text, reasons)),
+  ({value}) =>
+    value.flatMap(({key: ruleId, value: {value: written, place}}): readonly Acceptance[] =>
+      typeof written === 'string'
+        ? [{ruleId, because: {value: written, place}}]
+        : written.map(({key: only, value: because}) => ({ruleId, only, because})),
+    ),
 )
 
 /** Every key of a recipe's front matter. */

@@ -107,6 +107,14 @@ export interface KeepingTime extends Located<number> {
   readonly text: string
 }
 
+/** Findings of a rule that a writer accepts: all of them, or one. */
+export interface Acceptance {
+  readonly ruleId: Located<string>
+  /** The ingredient it is about, or the text it quotes as wrong; absent for every finding. */
+  readonly only?: Located<string>
+  readonly because: Located<string>
+}
+
 /** `compared with: { recipe: classic-barley-pot, energy: 40 % less }`. */
 export interface Comparison {
   readonly recipe?: Located<string>
@@ -213,10 +221,7 @@ export interface Recipe {
   readonly suits: readonly Located<string>[]
   readonly comparison?: Comparison
   /** Findings the writer accepts, with the reason that the report prints. */
-  readonly accepted: readonly {
-    readonly ruleId: Located<string>
-    readonly because: Located<string>
-  }[]
+  readonly accepted: readonly Acceptance[]
   /** Where something absent from the front matter would go: its first key. */
   readonly frontMatter: Located<unknown>['place']
   /** Where a line can be added to the front matter: empty, before the line that closes it. */

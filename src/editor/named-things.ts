@@ -19,7 +19,7 @@ export function namedBy(file: string, {kind, path}: YamlCursor): Named | undefin
   if (file === 'foods.yaml') return path.length === 0 ? 'food' : undefined
   if (file === 'cookbook.yaml') return last === 'checks' ? 'rule' : undefined
   if (file.startsWith('plans/')) return last === 'servings' ? 'recipe' : undefined
-  if (path[0] === 'accepted') return 'rule'
+  if (path[0] === 'accepted') return path.length === 1 ? 'rule' : undefined
   // A name, one below a heading, or one that may stand in for another.
   const isName = path[0] === 'ingredients' && (path.length <= 2 || last === 'instead')
   return isName ? 'food' : undefined

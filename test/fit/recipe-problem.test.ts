@@ -175,6 +175,7 @@ describe('a line that cannot change says why', () => {
     ['salt: 1 tsp', '`1 tsp` has no weight beside it'],
     ['salt: 5-7 g', '`5-7 g` is a range'],
     ['salt: 1/4 oz', '`1/4 oz` is not written in grams'],
+    ['salt: 6 g (0.2 oz)', '`6 g (0.2 oz)` has a second weight'],
     ['salt: { amount: 6 g, eaten: 2 g, because: drained }', 'the part eaten was weighed'],
     ['salt: { amount: 6 g, trimmed: 2 g }', 'what is cut off was weighed'],
   ])('%s', (line, because) => {
