@@ -1,7 +1,7 @@
 import type {Element, ElementContent, Root, RootContent} from 'hast'
-import {visit} from 'unist-util-visit'
 import {linkTarget} from '../../src/cookbook/link-target.ts'
 import {planPath, recipePath, relativeHref, textPagePath} from '../addresses.ts'
+import {withElements} from './with-elements.ts'
 
 /**
  * The writer's own text, placed on a page: links between the Markdown files of the cookbook become
@@ -11,25 +11,21 @@ import {planPath, recipePath, relativeHref, textPagePath} from '../addresses.ts'
  * @param page path of the page in the site
  */
 export function authored(body: Root, source: string, page: string): ElementContent[] {
-  const tree = structuredClone(body)
-  visit(tree, 'element', (node, index, parent) => {
-    if (node.tagName === 'a') readdress(node, source, page)
-    if (node.tagName !== 'img' || !parent || index === undefined) return
-    parent.children[index] = picture(node, source, page)
+  return withElements(body.children.filter(isContent), (element) => {
+    if (element.tagName === 'a') return readdressed(element, source, page)
+    return element.tagName === 'img' ? picture(element, source, page) : element
   })
-  return tree.children.filter(isContent)
 }
 
 function isContent(node: RootContent): node is ElementContent {
   return node.type !== 'doctype'
 }
 
-function readdress(node: Element, source: string, page: string): void {
-  const {href} = node.properties
-  if (typeof href !== 'string') return
+function readdressed(node: Element, source: string, page: string): Element {
+  const {href, ...others} = node.properties
+  if (typeof href !== 'string') return node
   const to = pageHref(href, source, page)
-  if (to === undefined) delete node.properties.href
-  else node.properties.href = to
+  return {...node, properties: to === undefined ? others : {...node.properties, href: to}}
 }
 
 function picture(node: Element, source: string, page: string): ElementContent {

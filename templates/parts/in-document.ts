@@ -1,7 +1,7 @@
-import type {Element, ElementContent} from 'hast'
+import type {ElementContent, Properties} from 'hast'
 import {type Child, h} from 'hastscript'
-import {visit} from 'unist-util-visit'
 import {relativeHref} from '../addresses.ts'
+import {withElements} from './with-elements.ts'
 
 /** How parts made for pages of their own stand together in one document. */
 export interface Placing {
@@ -22,23 +22,28 @@ export interface Placing {
  * holds stay inside it, headings stand below its own.
  */
 export function inDocument(child: Child, placing: Placing): ElementContent[] {
-  const {children} = h('div', child)
-  for (const node of children) {
-    visit(node, 'element', (element) => {
-      renameIds(element, placing.id)
-      sinkHeading(element, placing.deeper)
-      readdress(element, placing)
-    })
-  }
-  return children
+  return withElements(h('div', child).children, (element) => ({
+    ...element,
+    tagName: sunken(element.tagName, placing.deeper),
+    properties: readdressed(element.tagName, renamed(element.properties, placing.id), placing),
+  }))
 }
 
-function renameIds({properties}: Element, place: string): void {
-  if (typeof properties.id === 'string') properties.id = idWithin(place, properties.id)
-  for (const name of ['ariaLabelledBy', 'ariaDescribedBy']) {
+function renamed(properties: Properties, place: string): Properties {
+  const {id, ariaLabelledBy, ariaDescribedBy} = properties
+  if (id === undefined && ariaLabelledBy === undefined && ariaDescribedBy === undefined) {
+    return properties
+  }
+  const within = (name: string) => {
     const ids = properties[name]
-    if (typeof ids === 'string') properties[name] = idWithin(place, ids)
-    else if (Array.isArray(ids)) properties[name] = ids.map((id) => idWithin(place, `${id}`))
+    if (typeof ids === 'string') return {[name]: idWithin(place, ids)}
+    return Array.isArray(ids) ? {[name]: ids.map((one) => idWithin(place, `${one}`))} : {}
+  }
+  return {
+    ...properties,
+    ...within('id'),
+    ...within('ariaLabelledBy'),
+    ...within('ariaDescribedBy'),
   }
 }
 
@@ -47,22 +52,26 @@ function idWithin(place: string, id: string): string {
   return `${place}--${id}`
 }
 
-function sinkHeading(element: Element, deeper: number): void {
-  const [, level] = /^h([1-6])$/.exec(element.tagName) ?? []
-  if (level !== undefined) element.tagName = `h${Math.min(6, Number(level) + deeper)}`
+function sunken(tagName: string, deeper: number): string {
+  const [, level] = /^h([1-6])$/.exec(tagName) ?? []
+  return level === undefined ? tagName : `h${Math.min(6, Number(level) + deeper)}`
 }
 
 /** Only for taking relative addresses apart; it never appears. */
 const base = 'https://site.invalid/'
 
-function readdress({tagName, properties}: Element, {from, to, id, places}: Placing): void {
+function readdressed(tagName: string, properties: Properties, placing: Placing): Properties {
   const name = tagName === 'a' ? 'href' : tagName === 'img' ? 'src' : undefined
   const address = name && properties[name]
-  if (name === undefined || typeof address !== 'string' || URL.canParse(address)) return
+  if (name === undefined || typeof address !== 'string' || URL.canParse(address)) return properties
+  return {...properties, [name]: addressWithin(address, placing)}
+}
+
+function addressWithin(address: string, {from, to, id, places}: Placing): string {
   const {pathname, hash} = new URL(address, `${base}${from}`)
   const path = decodeURIComponent(pathname.slice(1))
   const anchor = decodeURIComponent(hash.slice(1))
   const place = address.startsWith('#') ? id : places.get(path)
-  if (place === undefined) properties[name] = relativeHref(to, path, anchor || undefined)
-  else properties[name] = `#${anchor === '' ? place : idWithin(place, anchor)}`
+  if (place === undefined) return relativeHref(to, path, anchor || undefined)
+  return `#${anchor === '' ? place : idWithin(place, anchor)}`
 }

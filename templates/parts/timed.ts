@@ -1,7 +1,7 @@
 import type {Element, ElementContent, Text} from 'hast'
 import {h} from 'hastscript'
-import {SKIP, visit} from 'unist-util-visit'
 import {type DurationMention, durationsIn} from '../../src/cookbook/prose/durations.ts'
+import {withElements} from './with-elements.ts'
 
 /** Longer than this nobody waits for with a timer on a page. */
 const longestTimerMinutes = 12 * 60
@@ -10,39 +10,46 @@ const longestTimerMinutes = 12 * 60
  * Marks the times that steps take, so that a script can put a timer to each. A time counts as the
  * checks read it: "every 5 minutes" and "keeps for 3 days" are none.
  */
-export function timed(content: ElementContent[]): ElementContent[] {
-  for (const node of content) {
-    visit(node, 'element', (element) => {
-      if (element.tagName !== 'li') return undefined
-      markTimes(element)
-      return undefined
-    })
+export function timed(content: readonly ElementContent[]): ElementContent[] {
+  return withElements(content, (element) =>
+    element.tagName === 'li' ? withTimes(element) : element,
+  )
+}
+
+function withTimes(step: Element): Element {
+  const texts = textsOf(step)
+  const times = durationsIn(texts.map(({value}) => value).join('')).filter(isTimed)
+  if (times.length === 0) return step
+  const pieces = new Map<Text, readonly ElementContent[]>()
+  let from = 0
+  for (const text of texts) {
+    pieces.set(text, splitAtTimes(text.value, from, times))
+    from += text.value.length
   }
-  return content
+  return withTexts(step, pieces)
 }
 
-/** A text node of a step, with where its characters stand in the step's whole text. */
-interface Placed {
-  readonly node: Text
-  readonly parent: Element
-  readonly from: number
+/** A list within a step has steps of its own, and a link is pressed already. */
+function isApart({tagName}: Element): boolean {
+  return tagName === 'ol' || tagName === 'ul' || tagName === 'a'
 }
 
-function markTimes(step: Element): void {
-  const texts: Placed[] = []
-  let whole = ''
-  visit(step, (node, _, parent) => {
-    // A list within a step has steps of its own, and a link is pressed already.
-    if (node !== step && node.type === 'element' && ['ol', 'ul', 'a'].includes(node.tagName)) {
-      return SKIP
-    }
-    if (node.type !== 'text' || parent?.type !== 'element') return undefined
-    texts.push({node, parent, from: whole.length})
-    whole += node.value
-    return undefined
+function textsOf({children}: Element): readonly Text[] {
+  return children.flatMap((child) => {
+    if (child.type === 'text') return [child]
+    return child.type === 'element' && !isApart(child) ? textsOf(child) : []
   })
-  const times = durationsIn(whole).filter(isTimed)
-  for (const text of texts.toReversed()) splitAtTimes(text, times)
+}
+
+function withTexts(
+  element: Element,
+  pieces: ReadonlyMap<Text, readonly ElementContent[]>,
+): Element {
+  const children = element.children.flatMap((child) => {
+    if (child.type === 'text') return pieces.get(child) ?? [child]
+    return child.type === 'element' && !isApart(child) ? [withTexts(child, pieces)] : [child]
+  })
+  return {...element, children}
 }
 
 function isTimed({role, lowMinutes, highMinutes}: DurationMention): boolean {
@@ -50,13 +57,16 @@ function isTimed({role, lowMinutes, highMinutes}: DurationMention): boolean {
   return takesTime && lowMinutes > 0 && highMinutes <= longestTimerMinutes
 }
 
-function splitAtTimes({node, parent, from}: Placed, times: readonly DurationMention[]): void {
-  const {value} = node
-  const here = times.filter((time) => time.from >= from && time.to <= from + value.length)
-  if (here.length === 0) return
+/** @param from where the text begins in the step's whole text */
+function splitAtTimes(
+  value: string,
+  from: number,
+  times: readonly DurationMention[],
+): readonly ElementContent[] {
   const pieces: ElementContent[] = []
   let behind = 0
-  for (const time of here) {
+  for (const time of times) {
+    if (time.from < from || time.to > from + value.length) continue
     if (time.from - from > behind) {
       pieces.push({type: 'text', value: value.slice(behind, time.from - from)})
     }
@@ -65,5 +75,5 @@ function splitAtTimes({node, parent, from}: Placed, times: readonly DurationMent
     behind = time.to - from
   }
   if (behind < value.length) pieces.push({type: 'text', value: value.slice(behind)})
-  parent.children.splice(parent.children.indexOf(node), 1, ...pieces)
+  return pieces
 }

@@ -1,5 +1,5 @@
-import type {Element, Root} from 'hast'
-import {visit} from 'unist-util-visit'
+import type {Element} from 'hast'
+import {withElements} from '../../../templates/parts/with-elements.ts'
 import type {Page} from '../../../templates/site.ts'
 import type {SourceImage} from '../../cookbook/sources.ts'
 import {type PictureSize, pictureSize} from './picture-size.ts'
@@ -22,30 +22,29 @@ export function pictureSizes(images: readonly SourceImage[]): PictureSizes {
  */
 export function withPlacedPictures({path, tree}: Page, sizes: PictureSizes): Page {
   if (sizes.size === 0) return {path, tree}
-  const placed: Root = structuredClone(tree)
-  visit(placed, 'element', (element) => {
-    if (element.tagName === 'img') place(element, path, sizes)
-  })
-  return {path, tree: placed}
+  const children = withElements(tree.children, (element) =>
+    element.tagName === 'img' ? placed(element, path, sizes) : element,
+  )
+  return {path, tree: {...tree, children}}
 }
 
-function place(picture: Element, page: string, sizes: PictureSizes): void {
+function placed(picture: Element, page: string, sizes: PictureSizes): Element {
   const {src} = picture.properties
-  if (typeof src !== 'string') return
-  const path = pathInSite(src, page)
+  const path = typeof src === 'string' ? pathInSite(src, page) : ''
   const size = sizes.get(path)
-  if (size === undefined) return
-  picture.properties.width ??= Math.round(size.width)
-  picture.properties.height ??= Math.round(size.height)
+  if (typeof src !== 'string' || size === undefined) return picture
+  const own = {width: Math.round(size.width), height: Math.round(size.height)}
+  const properties = {...own, ...picture.properties}
   const smaller = smallerOnes(path, size, sizes)
-  if (smaller.length === 0) return
+  if (smaller.length === 0) return {...picture, properties}
   const folder = src.slice(0, src.lastIndexOf('/') + 1)
   const name = (file: string) => encodeURIComponent(file.slice(file.lastIndexOf('/') + 1))
   const files = [...smaller, [path, size] as const]
-  picture.properties.srcSet = files
+  const srcSet = files
     .map(([file, {width}]) => `${folder}${name(file)} ${Math.round(width)}w`)
     .join(', ')
-  picture.properties.sizes = '(min-width: 68rem) 68rem, 100vw'
+  const shownWide = '(min-width: 68rem) 68rem, 100vw'
+  return {...picture, properties: {...properties, srcSet, sizes: shownWide}}
 }
 
 /** Pictures named like this one with a number before the ending, narrowest first. */
