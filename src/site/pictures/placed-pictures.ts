@@ -33,8 +33,8 @@ function placed(picture: Element, page: string, sizes: PictureSizes): Element {
   const path = typeof src === 'string' ? pathInSite(src, page) : ''
   const size = sizes.get(path)
   if (typeof src !== 'string' || size === undefined) return picture
-  const own = {width: Math.round(size.width), height: Math.round(size.height)}
-  const properties = {...own, ...picture.properties}
+  const {width = Math.round(size.width), height = Math.round(size.height)} = picture.properties
+  const properties = {...picture.properties, width, height}
   const smaller = smallerOnes(path, size, sizes)
   if (smaller.length === 0) return {...picture, properties}
   const folder = src.slice(0, src.lastIndexOf('/') + 1)

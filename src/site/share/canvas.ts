@@ -34,15 +34,16 @@ export class Canvas {
 
   /** A pixel is as dark as the pen covers it: measured from its middle to the line. */
   #line(from: Point, to: Point, radius: number, shade: number): void {
-    const [left, right] = this.#span(from.x, to.x, radius, this.width)
-    const [top, bottom] = this.#span(from.y, to.y, radius, this.height)
+    const [top, bottom] = span(from.y, to.y, radius, this.height)
     const [along, down] = [to.x - from.x, to.y - from.y]
     const square = along ** 2 + down ** 2
     for (let y = top; y < bottom; y++) {
+      const dy = y + 0.5 - from.y
+      const [start, end] = reach(dy, down, radius)
+      const [left, right] = span(from.x + start * along, from.x + end * along, radius, this.width)
       for (let x = left; x < right; x++) {
-        const [dx, dy] = [x + 0.5 - from.x, y + 0.5 - from.y]
-        const share = square === 0 ? 0 : (dx * along + dy * down) / square
-        const nearest = Math.min(1, Math.max(0, share))
+        const dx = x + 0.5 - from.x
+        const nearest = square === 0 ? 0 : share((dx * along + dy * down) / square)
         const distance = Math.sqrt((dx - nearest * along) ** 2 + (dy - nearest * down) ** 2)
         const covered = radius + 0.5 - distance
         if (covered <= 0) continue
@@ -52,10 +53,26 @@ export class Canvas {
       }
     }
   }
+}
 
-  #span(one: number, other: number, radius: number, end: number): readonly [number, number] {
-    const first = Math.floor(Math.min(one, other) - radius - 1)
-    const last = Math.ceil(Math.max(one, other) + radius + 1)
-    return [Math.max(0, first), Math.min(end, last)]
-  }
+/** Pixels that a pen may touch between two places, in the order of the axis. */
+function span(one: number, other: number, radius: number, end: number): readonly [number, number] {
+  const first = Math.floor(Math.min(one, other) - radius - 1)
+  const last = Math.ceil(Math.max(one, other) + radius + 1)
+  return [Math.max(0, first), Math.min(end, last)]
+}
+
+/**
+ * The part of a line, from 0 to 1, that is near enough to a row to touch it.
+ * @param above of the row's middle over the line's beginning, in pixels
+ * @param down from the line's beginning to its end, in pixels
+ */
+function reach(above: number, down: number, radius: number): readonly [number, number] {
+  if (down === 0) return [0, 1]
+  const [one, other] = [(above - radius - 1) / down, (above + radius + 1) / down]
+  return [share(Math.min(one, other)), share(Math.max(one, other))]
+}
+
+function share(value: number): number {
+  return Math.min(1, Math.max(0, value))
 }

@@ -5,7 +5,7 @@
  * drawing repeats itself.
  */
 export function zlibPacked(bytes: Uint8Array, rowLength: number): Uint8Array {
-  const bits = new BitWriter()
+  const bits = new BitWriter(bytes.length)
   bits.write(0x78, 8)
   bits.write(0x01, 8)
   // The last and only block, with the fixed codes.
@@ -14,7 +14,7 @@ export function zlibPacked(bytes: Uint8Array, rowLength: number): Uint8Array {
   let at = 0
   while (at < bytes.length) {
     const before = repeated(bytes, at, 1)
-    const above = repeated(bytes, at, rowLength)
+    const above = before === longestMatch ? 0 : repeated(bytes, at, rowLength)
     const length = Math.max(before, above)
     if (length >= shortestMatch) {
       writeMatch(bits, length, above > before ? rowLength : 1)
@@ -36,15 +36,10 @@ const endOfBlock = 256
 
 function repeated(bytes: Uint8Array, at: number, distance: number): number {
   if (distance > at) return 0
-  let length = 0
-  while (
-    length < longestMatch &&
-    at + length < bytes.length &&
-    bytes[at + length] === bytes[at + length - distance]
-  ) {
-    length++
-  }
-  return length
+  const end = Math.min(bytes.length, at + longestMatch)
+  let next = at
+  while (next < end && bytes[next] === bytes[next - distance]) next++
+  return next - at
 }
 
 /** RFC 1951, 3.2.5: the first of each group of lengths and of distances; the rest are extra bits. */
@@ -63,58 +58,92 @@ function writeMatch(bits: BitWriter, length: number, distance: number): void {
   const lengthBits = code < 8 || code === 28 ? 0 : (code - 4) >> 2
   bits.write(length - (lengthStarts[code] ?? 0), lengthBits)
   const distanceCode = distanceStarts.findLastIndex((start) => start <= distance)
-  bits.writeReversed(distanceCode, 5)
+  bits.write(reversed(distanceCode, 5), 5)
   const distanceBits = distanceCode < 4 ? 0 : (distanceCode - 2) >> 1
   bits.write(distance - (distanceStarts[distanceCode] ?? 0), distanceBits)
 }
 
-/** The fixed codes of RFC 1951, 3.2.6. */
-function writeCode(bits: BitWriter, symbol: number): void {
-  if (symbol < 144) bits.writeReversed(0x30 + symbol, 8)
-  else if (symbol < 256) bits.writeReversed(0x190 + symbol - 144, 9)
-  else if (symbol < 280) bits.writeReversed(symbol - 256, 7)
-  else bits.writeReversed(0xc0 + symbol - 280, 8)
+/** A code of the tables, which stand with their highest bit first, as it is written. */
+interface Code {
+  readonly bits: number
+  readonly length: number
 }
+
+/** The fixed codes of RFC 1951, 3.2.6, by symbol. */
+const fixedCodes: readonly Code[] = Array.from({length: 288}, (_, symbol) => {
+  if (symbol < 144) return {bits: reversed(0x30 + symbol, 8), length: 8}
+  if (symbol < 256) return {bits: reversed(0x190 + symbol - 144, 9), length: 9}
+  if (symbol < 280) return {bits: reversed(symbol - 256, 7), length: 7}
+  return {bits: reversed(0xc0 + symbol - 280, 8), length: 8}
+})
+
+function writeCode(bits: BitWriter, symbol: number): void {
+  const code = fixedCodes[symbol]
+  if (code) bits.write(code.bits, code.length)
+}
+
+function reversed(code: number, length: number): number {
+  let turned = 0
+  for (let bit = 0; bit < length; bit++) turned = (turned << 1) | ((code >> bit) & 1)
+  return turned
+}
+
+/** Bytes that can be summed before the sums outgrow 32 bits (RFC 1950 leaves it to arithmetic). */
+const bytesBetweenRemainders = 3800
 
 /** RFC 1950, 9: the sum behind the packed bytes, highest byte first. */
 function adler32(bytes: Uint8Array): readonly number[] {
   let [low, high] = [1, 0]
-  for (const byte of bytes) {
-    low = (low + byte) % 65521
-    high = (high + low) % 65521
+  for (let start = 0; start < bytes.length; start += bytesBetweenRemainders) {
+    const end = Math.min(bytes.length, start + bytesBetweenRemainders)
+    for (let at = start; at < end; at++) {
+      low += bytes[at] ?? 0
+      high += low
+    }
+    low %= 65521
+    high %= 65521
   }
   return [high >> 8, high & 0xff, low >> 8, low & 0xff]
 }
 
 /** Bits into bytes, the lowest first. */
 class BitWriter {
-  readonly #bytes: number[] = []
-  #byte = 0
+  #bytes: Uint8Array
+  #length = 0
+  #pending = 0
   #count = 0
 
-  write(value: number, length: number): void {
-    for (let bit = 0; bit < length; bit++) this.#bit((value >> bit) & 1)
+  /** @param expected bytes there will be room for at first */
+  constructor(expected: number) {
+    this.#bytes = new Uint8Array(expected + 64)
   }
 
-  /** Codes of the tables stand with their highest bit first. */
-  writeReversed(value: number, length: number): void {
-    for (let bit = length - 1; bit >= 0; bit--) this.#bit((value >> bit) & 1)
+  /** @param length at most 16 */
+  write(value: number, length: number): void {
+    this.#pending |= value << this.#count
+    this.#count += length
+    while (this.#count >= 8) {
+      this.#push(this.#pending & 0xff)
+      this.#pending >>>= 8
+      this.#count -= 8
+    }
   }
 
   toWholeByte(): void {
-    while (this.#count > 0) this.#bit(0)
+    if (this.#count > 0) this.write(0, 8 - this.#count)
   }
 
   bytes(): Uint8Array {
-    return new Uint8Array(this.#bytes)
+    return this.#bytes.slice(0, this.#length)
   }
 
-  #bit(bit: number): void {
-    this.#byte |= bit << this.#count
-    this.#count++
-    if (this.#count < 8) return
-    this.#bytes.push(this.#byte)
-    this.#byte = 0
-    this.#count = 0
+  #push(byte: number): void {
+    if (this.#length === this.#bytes.length) {
+      const larger = new Uint8Array(2 * this.#length)
+      larger.set(this.#bytes)
+      this.#bytes = larger
+    }
+    this.#bytes[this.#length] = byte
+    this.#length++
   }
 }

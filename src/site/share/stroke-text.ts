@@ -71,10 +71,16 @@ function lettersOf(text: string): readonly Letter[] {
   return letters
 }
 
+/** Letters drawn so far: a cookbook writes the same ones again and again. */
+const drawnLetters = new Map<string, Letter>([[' ', {strokes: [], columns: spaceColumns}]])
+
 function letterOf(sign: string): Letter {
-  if (sign === ' ') return {strokes: [], columns: spaceColumns}
+  const known = drawnLetters.get(sign)
+  if (known) return known
   const strokes = strokesOf(glyphs.get(sign) ?? '')
-  return {strokes, columns: Math.max(0, ...strokes.flat().map(({x}) => x))}
+  const letter = {strokes, columns: Math.max(0, ...strokes.flat().map(({x}) => x))}
+  drawnLetters.set(sign, letter)
+  return letter
 }
 
 function withMark({strokes, columns}: Letter, mark: string): Letter {
