@@ -8,7 +8,7 @@ import type {ReadCookbook} from './cookbook/sources.ts'
 import {understandCookbook} from './cookbook/understand.ts'
 import {computeCookbook} from './nutrition/compute-cookbook.ts'
 import type {Computed} from './nutrition/computed.ts'
-import {renderSite} from './site/render-site.ts'
+import {renderSite, type SiteInput} from './site/render-site.ts'
 import type {SiteFile} from './site/site-file.ts'
 
 /** Everything there is to say about a cookbook, before any page is made. */
@@ -70,13 +70,16 @@ export function build(
   const examined = examine(read, circumstances)
   if (examined.problems.some(({severity}) => severity === 'error')) return {...examined, files: []}
   circumstances.begin?.('rendering')
-  const files = renderSite({
-    ...examined,
-    rules: ruleTexts,
-    images: read.sources.images,
-    assets,
-  })
-  return {...examined, files}
+  return {...examined, files: renderSite(siteInput(examined, read, assets))}
+}
+
+/** What pages are made of. */
+export function siteInput(
+  examined: Examined,
+  read: ReadCookbook,
+  assets: readonly SiteFile[],
+): SiteInput {
+  return {...examined, rules: ruleTexts, images: read.sources.images, assets}
 }
 
 const ignore = () => undefined

@@ -1,5 +1,5 @@
 import path from 'node:path'
-import {build} from '../build.ts'
+import {examine, siteInput} from '../build.ts'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {readCookbook} from '../cookbook/read-folder.ts'
 import {countText} from '../report/count-text.ts'
@@ -8,6 +8,7 @@ import {message} from '../report/message.ts'
 import {summary} from '../report/summary.ts'
 import {textMessages} from '../report/text-report.ts'
 import {readAssets} from '../site/read-assets.ts'
+import {siteFiles} from '../site/render-site.ts'
 import {type Recovered, recoverSite, writeSite} from '../site/write-site.ts'
 import {buildSummary} from './build-summary.ts'
 import {paintFor} from './colour.ts'
@@ -32,16 +33,16 @@ export async function buildCommand({content, site, color, quiet}: BuildOptions):
   const read = await readCookbook(content)
   const assets = await readAssets()
   progress.expect(read.sources.texts.length)
-  const built = build(read, assets, {
+  const examined = examine(read, {
     begin: (stage) => progress.beginStage(stage),
     today: today(),
   })
   progress.end()
-  const counts = summary(built)
+  const counts = summary(examined)
   const filePath = filePathBelow(content)
-  const {address} = built.cookbook.settings
+  const {address} = examined.cookbook.settings
   // Notes are for `check`: a build that went well fits on one screen.
-  const told = built.problems.filter(
+  const told = examined.problems.filter(
     ({severity}) => severity === 'error' || (severity === 'warning' && !quiet),
   )
   const messages = told.map((problem) => message(problem, filePath, address))
@@ -51,11 +52,11 @@ export async function buildCommand({content, site, color, quiet}: BuildOptions):
     tell(`\n${errors}: nothing was written, ${site} is as it was.\n`)
     return exitCodes.errorsFound
   }
-  progress.begin('writing pages')
-  const written = await writeSite(site, built.files)
+  progress.beginStage('rendering')
+  const written = await writeSite(site, siteFiles(siteInput(examined, read, assets)))
   progress.end()
   if (quiet) return exitCodes.fine
-  const {title} = built.cookbook.settings
+  const {title} = examined.cookbook.settings
   const seconds = progress.seconds
   print(buildSummary({title, counts, written, site, seconds}, paintFor('stdout', color)))
   return exitCodes.fine

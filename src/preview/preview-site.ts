@@ -1,9 +1,8 @@
-import {type Circumstances, examine} from '../build.ts'
-import {ruleTexts} from '../check/rule-texts.ts'
+import {type Circumstances, examine, siteInput} from '../build.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {ReadCookbook} from '../cookbook/sources.ts'
 import {htmlText} from '../site/html.ts'
-import {renderSite} from '../site/render-site.ts'
+import {siteFiles} from '../site/render-site.ts'
 import type {SiteFile} from '../site/site-file.ts'
 import {pageFindings} from './page-findings.ts'
 import {missingPage, previewedPage} from './previewed-page.ts'
@@ -37,8 +36,8 @@ export function previewSite(
 ): PreviewSite {
   const examined = examine(read, circumstances)
   const findings = pageFindings(examined)
-  const input = {...examined, rules: ruleTexts, images: read.sources.images, assets: assets.site}
-  const files = renderSite(input, (page) => previewedPage(page, findings, generation))
+  const input = siteInput(examined, read, assets.site)
+  const files = siteFiles(input, (page) => previewedPage(page, findings, generation))
   return {
     generation,
     files: new Map([...files, ...assets.own].map(({path, content}) => [path, content])),

@@ -23,7 +23,7 @@ export function carryOut(work: WorkFolder): string[] {
   const steps = readSteps(parts.steps)
   const setAside: string[] = []
   try {
-    for (const [index, step] of steps.entries()) setAside.push(...doStep(work, step, index))
+    for (const step of steps) setAside.push(...doStep(work, step))
     if (existsSync(parts.manifest)) renameSync(parts.manifest, work.manifest)
   } catch (error) {
     renameSync(work.ready, work.undoing)
@@ -38,12 +38,12 @@ export function carryOut(work: WorkFolder): string[] {
 /** Makes the site the old one again. */
 export function takeBack(work: WorkFolder): void {
   const steps = readSteps(changeParts(work.undoing).steps)
-  for (const [index, step] of steps.entries()) undoStep(work, step, index)
+  for (const step of steps) undoStep(work, step)
   removeEmptyFolders(work, steps)
   discard(work, work.undoing)
 }
 
-function doStep(work: WorkFolder, step: Step, index: number): string[] {
+function doStep(work: WorkFolder, step: Step): string[] {
   const target = path.join(work.site, step.path)
   const found = standing(work.site, step.path)
   if (found.kind === 'obstacle') throw inTheWay(found)
@@ -51,7 +51,7 @@ function doStep(work: WorkFolder, step: Step, index: number): string[] {
     if (found.kind === 'file' && found.hash === step.was) unlinkSync(target)
     return []
   }
-  const prepared = changeParts(work.ready).newFile(index)
+  const prepared = changeParts(work.ready).newFile(step.slot)
   if (!existsSync(prepared)) return []
   const isForeign = found.kind === 'file' && found.hash !== step.was && found.hash !== step.now
   const setAside = isForeign ? [copyAside(work, step.path)] : []
@@ -60,9 +60,9 @@ function doStep(work: WorkFolder, step: Step, index: number): string[] {
   return setAside
 }
 
-function undoStep(work: WorkFolder, step: Step, index: number): void {
+function undoStep(work: WorkFolder, step: Step): void {
   const target = path.join(work.site, step.path)
-  const old = changeParts(work.undoing).oldFile(index)
+  const old = changeParts(work.undoing).oldFile(step.slot)
   const found = standing(work.site, step.path)
   const isDone = found.kind === 'absent' || (found.kind === 'file' && found.hash === step.now)
   if (isDone && existsSync(old)) renameSync(old, target)
@@ -109,10 +109,12 @@ function readSteps(full: string): Step[] {
   const read = readJsonFile(full)
   if (!Array.isArray(read)) throw tampered(full)
   return read.map((step: unknown) => {
-    const [where, was, now] = ['path', 'was', 'now'].map((key) => fieldOf(step, key))
+    const [where, was, now, slot] = ['path', 'was', 'now', 'slot'].map((key) => fieldOf(step, key))
     if (typeof where !== 'string' || !isSitePath(where)) throw tampered(full)
+    if (typeof slot !== 'number') throw tampered(full)
     return {
       path: where,
+      slot,
       ...(typeof was === 'string' && {was}),
       ...(typeof now === 'string' && {now}),
     }

@@ -6,20 +6,23 @@ import type {SiteFile} from './site-file.ts'
 export const workerAssetPath = 'assets/offline.js'
 
 /**
- * The worker with the list of what it keeps from the start: the first page, the shopping list, and
- * what these load. Its own bytes change with any of them, so that browsers fetch them anew.
- * @param files of the whole site
+ * The worker with the list of what it keeps from the start. Its own bytes change with any of them,
+ * so that browsers fetch them anew.
+ * @param kept those files of the site, in any order
  */
-export function offlineWorker(files: readonly SiteFile[], code: string): SiteFile {
-  const kept = files.filter(
-    ({path}) => path === indexPath || path === shoppingPath || isLoaded(path),
-  )
+export function offlineWorker(kept: readonly SiteFile[], code: string): SiteFile {
+  const inOrder = kept.toSorted((left, right) => (left.path < right.path ? -1 : 1))
   const offlineFiles = {
-    version: fingerprint(kept.map(({content}) => content)),
-    paths: kept.map(({path}) => path),
+    version: fingerprint(inOrder.map(({content}) => content)),
+    paths: inOrder.map(({path}) => path),
   }
   const list = JSON.stringify(offlineFiles)
   return {path: offlinePath, content: `const offlineFiles=${list};\n${code}`}
+}
+
+/** The first page, the shopping list, and what these load. */
+export function isKeptOffline({path}: SiteFile): boolean {
+  return path === indexPath || path === shoppingPath || isLoaded(path)
 }
 
 function isLoaded(path: string): boolean {

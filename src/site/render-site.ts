@@ -31,7 +31,7 @@ import type {Computed} from '../nutrition/computed.ts'
 import {shoppingData} from '../shopping/shopping-data.ts'
 import {feed} from './feed.ts'
 import {htmlText} from './html.ts'
-import {offlineWorker, workerAssetPath} from './offline.ts'
+import {isKeptOffline, offlineWorker, workerAssetPath} from './offline.ts'
 import {pictureSizes, withPlacedPictures} from './pictures/placed-pictures.ts'
 import {withoutMetadata} from './pictures/without-metadata.ts'
 import {shareImage} from './share/share-image.ts'
@@ -55,33 +55,36 @@ export interface SiteInput {
  * Every file of the site, in path order. Pure: the same cookbook gives the same bytes.
  * @param onPage changes a page before it becomes text
  */
-export function renderSite(
-  input: SiteInput,
-  onPage: (page: Page) => Page = (page) => page,
-): readonly SiteFile[] {
-  const site = siteOf(input)
-  const sizes = pictureSizes(input.images)
-  const tree = pages(site).map((page) => onPage(withPlacedPictures(page, sizes)))
-  const {address} = input.cookbook.settings
-  const paths = tree.map(({path}) => path)
-  const files: readonly SiteFile[] = [
-    ...tree.map(pageFile),
-    ...[...site.computed.values()].flatMap((computed) => recipeFiles(site, computed)),
-    ...(address === undefined ? [] : [feed(site, address), sitemap(address, paths)]),
-    cookbookHeads(site),
-    iconFile(),
-    ...imageFiles(input),
-    ...input.assets.filter(({path}) => path !== workerAssetPath),
-  ]
-  return [...files, ...workerFiles(files, input.assets)].toSorted((left, right) =>
-    order(left.path, right.path),
-  )
+export function renderSite(input: SiteInput, onPage?: (page: Page) => Page): readonly SiteFile[] {
+  return [...siteFiles(input, onPage)].toSorted((left, right) => order(left.path, right.path))
 }
 
-/** A site without scripts has no worker either. */
-function workerFiles(files: readonly SiteFile[], assets: readonly SiteFile[]): readonly SiteFile[] {
-  const code = assets.find(({path}) => path === workerAssetPath)?.content
-  return typeof code === 'string' ? [offlineWorker(files, code)] : []
+/** The same files, made as they are taken, so that a large site need not stand in memory. */
+export function* siteFiles(
+  input: SiteInput,
+  onPage: (page: Page) => Page = (page) => page,
+): Generator<SiteFile> {
+  const site = siteOf(input)
+  const sizes = pictureSizes(input.images)
+  const paths: string[] = []
+  const offline: SiteFile[] = []
+  for (const page of pages(site)) {
+    const file = pageFile(onPage(withPlacedPictures(page, sizes)))
+    paths.push(file.path)
+    if (isKeptOffline(file)) offline.push(file)
+    yield file
+  }
+  for (const computed of site.computed.values()) yield* recipeFiles(site, computed)
+  const {address} = input.cookbook.settings
+  if (address !== undefined) yield* [feed(site, address), sitemap(address, paths)]
+  yield cookbookHeads(site)
+  yield* imageFiles(input)
+  const worker = input.assets.find(({path}) => path === workerAssetPath)?.content
+  const assets = [iconFile(), ...input.assets.filter(({path}) => path !== workerAssetPath)]
+  yield* assets
+  // A site without scripts has no worker either.
+  if (typeof worker !== 'string') return
+  yield offlineWorker([...offline, ...assets.filter(isKeptOffline)], worker)
 }
 
 /** What a reader takes away from a recipe's page. */
@@ -159,22 +162,23 @@ function usersOf(
   return new Map([...users].map(([slug, set]) => [slug, [...set]]))
 }
 
-function pages(site: Site): readonly Page[] {
+function* pages(site: Site): Generator<Page> {
   const {plans, pages} = site.cookbook
-  return [
-    indexPage(site),
-    ...[...site.computed.values()].flatMap((one) => [recipePage(site, one), cardPage(site, one)]),
-    cookbookPage(site),
-    cardsPage(site),
-    cardSheetsPage(site),
-    shoppingPage(site),
-    ...plans.map((plan) => planPage(site, plan)),
-    figuresPage(site),
-    foodsPage(site),
-    rulesPage(site),
-    ...pages.map((page) => textPage(site, page)),
-    notFoundPage(site),
-  ]
+  yield indexPage(site)
+  for (const computed of site.computed.values()) {
+    yield recipePage(site, computed)
+    yield cardPage(site, computed)
+  }
+  yield cookbookPage(site)
+  yield cardsPage(site)
+  yield cardSheetsPage(site)
+  yield shoppingPage(site)
+  for (const plan of plans) yield planPage(site, plan)
+  yield figuresPage(site)
+  yield foodsPage(site)
+  yield rulesPage(site)
+  for (const page of pages) yield textPage(site, page)
+  yield notFoundPage(site)
 }
 
 function pageFile({path, tree}: Page): SiteFile {

@@ -15,17 +15,16 @@
  * - Two builds at once follow each other; the later writer's site stays.
  * - No link below the site folder is followed. The site folder itself may be a link.
  *
- * A power cut is survived as far as the file system keeps renames in order; content is flushed
- * before it is renamed into place.
+ * After a power cut a page may be empty that had not reached the disk. The next build sees that it
+ * is not what was written, and writes it again.
  */
 
 import {existsSync, mkdirSync, readdirSync, realpathSync, rmSync} from 'node:fs'
 import path from 'node:path'
 import {diskReason, EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {carryOut, takeBack} from './carry-out.ts'
-import {manifestText, readManifest} from './manifest.ts'
-import {planChange} from './plan-change.ts'
-import {prepareChange} from './prepare-change.ts'
+import {readManifest} from './manifest.ts'
+import {type Prepared, prepareChange} from './prepare-change.ts'
 import {removeIfEmpty} from './remove-if-empty.ts'
 import type {SiteFile} from './site-file.ts'
 import {withSiteLock} from './site-lock.ts'
@@ -59,8 +58,11 @@ export async function recoverSite(folder: string): Promise<Recovered> {
   })
 }
 
-/** Makes the site in `folder` consist of `files`, and of whatever else the writer keeps there. */
-export async function writeSite(folder: string, files: readonly SiteFile[]): Promise<SiteWritten> {
+/**
+ * Makes the site in `folder` consist of `files`, and of whatever else the writer keeps there.
+ * @param files in any order; each is written and forgotten as it comes
+ */
+export async function writeSite(folder: string, files: Iterable<SiteFile>): Promise<SiteWritten> {
   return onDisk(folder, async () => {
     const isNew = !existsSync(folder)
     mkdirSync(folder, {recursive: true})
@@ -75,27 +77,26 @@ export async function writeSite(folder: string, files: readonly SiteFile[]): Pro
   })
 }
 
-function write(work: WorkFolder, files: readonly SiteFile[], assertHeld: () => void): SiteWritten {
+function write(work: WorkFolder, files: Iterable<SiteFile>, assertHeld: () => void): SiteWritten {
   const {setAside} = recover(work)
-  const last = readManifest(work)
-  const plan = planChange(work.site, files, last)
-  const isSame = plan.steps.length === 0 && manifestText(last) === manifestText(plan.manifest)
-  if (!isSame) {
-    try {
-      prepareChange(work, plan, assertHeld)
-    } catch (error) {
-      clearScraps(work)
-      throw error
-    }
-    setAside.push(...carryOut(work))
-  }
-  const removed = plan.steps.filter((step) => step.now === undefined).length
-  return {
-    written: plan.steps.length - removed,
-    unchanged: plan.unchanged,
-    removed,
-    left: plan.left,
-    setAside: setAside.map((copy) => path.relative(work.site, copy)),
+  const {isSame, ...prepared} = preparedOrCleared(work, files, assertHeld)
+  if (!isSame) setAside.push(...carryOut(work))
+  return {...prepared, setAside: setAside.map((copy) => path.relative(work.site, copy))}
+}
+
+/** Leaves no scraps where there is nothing to do or it cannot be done. */
+function preparedOrCleared(
+  work: WorkFolder,
+  files: Iterable<SiteFile>,
+  assertHeld: () => void,
+): Prepared {
+  let isReady = false
+  try {
+    const prepared = prepareChange(work, files, readManifest(work), assertHeld)
+    isReady = !prepared.isSame
+    return prepared
+  } finally {
+    if (!isReady) clearScraps(work)
   }
 }
 
