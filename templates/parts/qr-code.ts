@@ -10,8 +10,8 @@ const quietModules = 4
  * a module. Correction level M bears a crease.
  */
 export function qrCode(text: string, label: string): Element {
-  const code = generate(text, {minCorrectionLevel: correction.M})
-  const side = code.size + 2 * quietModules
+  const {size, path} = drawn(text)
+  const side = size + 2 * quietModules
   return s(
     'svg',
     {
@@ -28,8 +28,27 @@ export function qrCode(text: string, label: string): Element {
       height: side,
       fill: '#fff',
     }),
-    s('path', {d: strokes(code.size, (x, y) => code.get(x, y)), stroke: '#000'}),
+    s('path', {d: path, stroke: '#000'}),
   )
+}
+
+interface DrawnCode {
+  /** Modules on a side. */
+  readonly size: number
+  /** Of its dark modules. */
+  readonly path: string
+}
+
+/** By text: the code of a recipe stands on its own card and on two pages of cards. */
+const drawnCodes = new Map<string, DrawnCode>()
+
+function drawn(text: string): DrawnCode {
+  const known = drawnCodes.get(text)
+  if (known) return known
+  const code = generate(text, {minCorrectionLevel: correction.M})
+  const made = {size: code.size, path: strokes(code.size, (x, y) => code.get(x, y))}
+  drawnCodes.set(text, made)
+  return made
 }
 
 function strokes(size: number, isDark: (x: number, y: number) => boolean): string {

@@ -15,12 +15,32 @@ export class Canvas {
     this.pixels = new Uint8Array(width * height)
   }
 
+  /** The same drawing once more, to go on from. */
+  copy(): Canvas {
+    const copy = new Canvas(this.width, this.height)
+    copy.pixels.set(this.pixels)
+    return copy
+  }
+
   /** @param thickness of the round pen, in pixels */
   draw(strokes: Strokes, thickness: number, shade = shades - 1): void {
     for (const stroke of strokes) {
       for (const [index, from] of stroke.entries()) {
         const to = stroke[index + 1]
         if (to !== undefined) this.#line(from, to, thickness / 2, shade)
+      }
+    }
+  }
+
+  /** Lays a drawing over this one, its beginning at a place; the darker shade stays. */
+  stamp({canvas, left, line}: Stamp, x: number, y: number): void {
+    const [first, end] = [Math.max(0, left - x), Math.min(canvas.width, this.width - x + left)]
+    for (let row = 0; row < canvas.height; row++) {
+      const from = row * canvas.width
+      const to = (y - line + row) * this.width + x - left
+      for (let column = first; column < end; column++) {
+        const shade = canvas.pixels[from + column] ?? 0
+        if (shade > (this.pixels[to + column] ?? 0)) this.pixels[to + column] = shade
       }
     }
   }
@@ -75,4 +95,13 @@ function reach(above: number, down: number, radius: number): readonly [number, n
 
 function share(value: number): number {
   return Math.min(1, Math.max(0, value))
+}
+
+/** A small drawing to be laid over others. */
+export interface Stamp {
+  readonly canvas: Canvas
+  /** The column of it that comes to the place it is laid at. */
+  readonly left: number
+  /** The row of it that comes there. */
+  readonly line: number
 }

@@ -7,7 +7,8 @@ import {mainNutrients} from '../../nutrition/published.ts'
 import type {SiteFile} from '../site-file.ts'
 import {Canvas} from './canvas.ts'
 import {png} from './png.ts'
-import {canWrite, type Strokes, textStrokes, textWidth} from './stroke-text.ts'
+import {canWrite, type Point, type Strokes, textWidth} from './stroke-text.ts'
+import {writeText} from './write-text.ts'
 
 /** Near 1.91 to 1, which is how links are shown; wide enough to be shown large. */
 const [width, height] = [800, 420]
@@ -17,17 +18,26 @@ const ink = [27, 58, 107] as const
 
 /** What stands for a recipe where its link is shown: its name and figures, on the house's enamel. */
 export function shareImage(site: Site, computed: Computed): SiteFile {
+  const canvas = enamel().copy()
+  writeTitle(canvas, computed.recipe.title.value)
+  writeFigures(canvas, site, computed)
+  write(canvas, site.cookbook.settings.title, {x: margin, y: height - 30}, 16, 2.6)
+  return {path: sharePath(computed.recipe.slug), content: png(canvas, paper, ink)}
+}
+
+let drawnEnamel: Canvas | undefined
+
+/** What is the same on every picture: the blue rim, under it the graduated beam, and the pan. */
+function enamel(): Canvas {
+  if (drawnEnamel) return drawnEnamel
   const canvas = new Canvas(width, height)
-  // The blue rim, and under it the graduated beam.
   canvas.fill(0, 0, width, 18)
   for (let x = margin; x <= width - margin; x += 16) {
     canvas.draw(upright(x, 18, (x - margin) % 80 === 0 ? 34 : 26), 2)
   }
-  writeTitle(canvas, computed.recipe.title.value)
-  writeFigures(canvas, site, computed)
   drawPan(canvas, width - margin - 40, height - 62)
-  write(canvas, site.cookbook.settings.title, {x: margin, y: height - 30}, 16, 2.6)
-  return {path: sharePath(computed.recipe.slug), content: png(canvas, paper, ink)}
+  drawnEnamel = canvas
+  return canvas
 }
 
 function upright(x: number, top: number, bottom: number): Strokes {
@@ -84,14 +94,8 @@ function writeFigures(canvas: Canvas, site: Site, computed: Computed): void {
   write(canvas, basisText(computed, words), {x: margin, y: 268}, 13, 2.2)
 }
 
-function write(
-  canvas: Canvas,
-  text: string,
-  at: {readonly x: number; readonly y: number},
-  size: number,
-  thickness: number,
-): void {
-  if (canWrite(text)) canvas.draw(textStrokes(text, at, size), thickness)
+function write(canvas: Canvas, text: string, at: Point, size: number, thickness: number): void {
+  if (canWrite(text)) writeText(canvas, text, at, {size, thickness})
 }
 
 /** The pan of a balance on its two cords, as in the mark of the house. */

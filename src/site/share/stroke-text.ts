@@ -10,13 +10,14 @@ export interface Point {
 export type Strokes = readonly (readonly Point[])[]
 
 /** Rows from the top of a capital to the line it stands on. */
-const capitalRows = 10
+export const capitalRows = 10
 const gapColumns = 2.4
 const spaceColumns = 3.2
 /** Marks end this far above a letter. */
 const markRows = 2.6
 
-interface Letter {
+/** A letter with its marks, in columns and rows: `capitalRows` high where it is a capital. */
+export interface Letter {
   readonly strokes: Strokes
   readonly columns: number
 }
@@ -32,27 +33,21 @@ export function textWidth(text: string, capitalHeight: number): number {
   return (Math.max(0, columns - gapColumns) * capitalHeight) / capitalRows
 }
 
-/**
- * The strokes of a text.
- * @param at where its first letter begins on the line it stands on
- * @param capitalHeight in pixels
- */
-export function textStrokes(text: string, at: Point, capitalHeight: number): Strokes {
-  const scale = capitalHeight / capitalRows
-  const strokes: Point[][] = []
+/** A letter of a text, and where it begins. */
+export interface PlacedLetter {
+  readonly letter: Letter
+  /** From the first letter, in columns. */
+  readonly column: number
+}
+
+/** The letters of a text, one behind the other. */
+export function placedLetters(text: string): readonly PlacedLetter[] {
   let column = 0
-  for (const letter of lettersOf(text)) {
-    for (const stroke of letter.strokes) {
-      strokes.push(
-        stroke.map(({x, y}) => ({
-          x: at.x + (column + x) * scale,
-          y: at.y + (y - capitalRows) * scale,
-        })),
-      )
-    }
+  return lettersOf(text).map((letter) => {
+    const placed = {letter, column}
     column += letter.columns + gapColumns
-  }
-  return strokes
+    return placed
+  })
 }
 
 function plain(text: string): string {
@@ -61,29 +56,25 @@ function plain(text: string): string {
 }
 
 function lettersOf(text: string): readonly Letter[] {
-  const letters: Letter[] = []
-  for (const sign of plain(text)) {
-    const mark = marks.get(sign)
-    const last = letters.at(-1)
-    if (mark !== undefined && last !== undefined) letters.splice(-1, 1, withMark(last, mark))
-    else letters.push(letterOf(sign))
-  }
-  return letters
+  return (plain(text).match(/\P{Mark}\p{Mark}*/gu) ?? []).map(letterOf)
 }
 
-/** Letters drawn so far: a cookbook writes the same ones again and again. */
-const drawnLetters = new Map<string, Letter>([[' ', {strokes: [], columns: spaceColumns}]])
+/** Letters taken apart so far, by sign and marks: a cookbook writes the same ones again and again. */
+const knownLetters = new Map<string, Letter>([[' ', {strokes: [], columns: spaceColumns}]])
 
-function letterOf(sign: string): Letter {
-  const known = drawnLetters.get(sign)
+function letterOf(signs: string): Letter {
+  const known = knownLetters.get(signs)
   if (known) return known
+  const [sign = '', ...above] = signs
   const strokes = strokesOf(glyphs.get(sign) ?? '')
-  const letter = {strokes, columns: Math.max(0, ...strokes.flat().map(({x}) => x))}
-  drawnLetters.set(sign, letter)
+  const plainLetter = {strokes, columns: Math.max(0, ...strokes.flat().map(({x}) => x))}
+  const letter = above.reduce((bare, mark) => withMark(bare, marks.get(mark) ?? ''), plainLetter)
+  knownLetters.set(signs, letter)
   return letter
 }
 
 function withMark({strokes, columns}: Letter, mark: string): Letter {
+  if (mark === '') return {strokes, columns}
   const top = Math.min(...strokes.flat().map(({y}) => y))
   const drawn = strokesOf(mark)
   const width = Math.max(...drawn.flat().map(({x}) => x))

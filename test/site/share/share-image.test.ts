@@ -1,9 +1,11 @@
 import {inflateSync} from 'node:zlib'
 import {describe, expect, test} from 'vitest'
 import {pictureSize} from '../../../src/site/pictures/picture-size.ts'
+import {Canvas} from '../../../src/site/share/canvas.ts'
 import {glyphs, marks} from '../../../src/site/share/glyphs.ts'
 import {shareImage} from '../../../src/site/share/share-image.ts'
-import {canWrite, textStrokes, textWidth} from '../../../src/site/share/stroke-text.ts'
+import {canWrite, textWidth} from '../../../src/site/share/stroke-text.ts'
+import {writeText} from '../../../src/site/share/write-text.ts'
 import {at, computedOf, recipe, sampleSite, siteWith} from '../../templates/sample.ts'
 
 /** The shades of a picture, row by row, unpacked by the zlib of Node.js. */
@@ -75,9 +77,24 @@ describe('letters of one stroke', () => {
     // An H is 6 of 10 columns wide, and 2.4 stand between two.
     expect(one).toBeCloseTo(60, 6)
     expect(two).toBeCloseTo(144, 6)
-    const points = textStrokes('HH', {x: 10, y: 200}, 100).flat()
-    expect(Math.max(...points.map(({x}) => x))).toBeCloseTo(10 + 144, 6)
-    expect(Math.max(...points.map(({y}) => y))).toBe(200)
+    const canvas = new Canvas(200, 220)
+    writeText(canvas, 'HH', {x: 10, y: 200}, {size: 100, thickness: 2})
+    const inked = [...canvas.pixels.entries()].filter(([, shade]) => shade > 7)
+    const columns = inked.map(([place]) => place % canvas.width)
+    const rows = inked.map(([place]) => Math.floor(place / canvas.width))
+    // A pen of two pixels reaches one to each side.
+    expect([Math.min(...columns), Math.max(...columns)]).toEqual([9, 10 + 144])
+    expect([Math.min(...rows), Math.max(...rows)]).toEqual([99, 200])
+  })
+
+  test('that reach over the edge are cut there, and leave the other edge alone', () => {
+    const canvas = new Canvas(40, 40)
+    writeText(canvas, 'MM', {x: 20, y: 30}, {size: 20, thickness: 3})
+    writeText(canvas, 'M', {x: -10, y: 30}, {size: 20, thickness: 3})
+    // A stem 20 high, the pen's half at both ends, and the softened pixels around it.
+    const inColumn = (column: number) =>
+      canvas.pixels.filter((shade, place) => shade > 0 && place % 40 === column).length
+    expect([inColumn(10), inColumn(11), inColumn(12), inColumn(39)]).toEqual([0, 0, 0, 24])
   })
 
   test('are drawn within their rows', () => {
