@@ -1,5 +1,5 @@
 import type {PartsTerm} from '../units/linear-parts.ts'
-import {linear, type Uncertain} from '../units/uncertain.ts'
+import {linear, noParts, type Uncertain} from '../units/uncertain.ts'
 import {type Nutrient, nutrients} from './nutrients.ts'
 
 /**
@@ -82,11 +82,16 @@ export function weightedSum(terms: Iterable<Term>): Figure {
   let value = 0
   for (const {figure, weight} of terms) {
     value += figure.value * weight.value
-    parts.push({parts: figure.parts, factor: weight.value})
-    parts.push({parts: weight.parts, factor: figure.value})
-    if (weight.value !== 0) missing = union(missing, figure.missing)
+    if (weight.value !== 0) {
+      if (figure.parts !== noParts) parts.push({parts: figure.parts, factor: weight.value})
+      missing = union(missing, figure.missing)
+    }
+    if (figure.value !== 0 && weight.parts !== noParts) {
+      parts.push({parts: weight.parts, factor: figure.value})
+    }
   }
-  return {...linear(value, parts), missing}
+  const sum = linear(value, parts)
+  return {value: sum.value, parts: sum.parts, missing}
 }
 
 function union(left: ReadonlySet<string>, right: ReadonlySet<string>): ReadonlySet<string> {

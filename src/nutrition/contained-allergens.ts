@@ -1,4 +1,5 @@
 import type {Allergen} from '../food/food.ts'
+import {remembered} from '../units/remembered.ts'
 import type {Computed, Ingredient} from './computed.ts'
 import {type FoodWithin, foodsInDish, foodsWithin} from './foods-in-dish.ts'
 
@@ -15,9 +16,9 @@ export interface ContainedAllergens {
 }
 
 /** Gathers the allergens of every line; what is unknown is named, never taken as absent. */
-export function containedAllergens(computed: Computed): ContainedAllergens {
+export const containedAllergens = remembered((computed: Computed): ContainedAllergens => {
   return gathered(foodsInDish(computed))
-}
+})
 
 /** The allergens of one food or component. */
 export function ingredientAllergens(ingredient: Ingredient): ContainedAllergens {

@@ -18,7 +18,8 @@ export interface Uncertain {
   readonly parts: Parts
 }
 
-const noParts: Parts = new Map()
+/** Of what is exact. */
+export const noParts: Parts = new Map()
 
 /** A value taken as exact. */
 export function exact(value: number): Uncertain {

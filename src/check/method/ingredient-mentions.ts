@@ -2,6 +2,7 @@ import {indexesOfPlace} from '../../cookbook/passage-place.ts'
 import type {TextRange} from '../../cookbook/prose/match-at.ts'
 import type {Passage, Recipe} from '../../cookbook/recipe.ts'
 import type {Computed, ComputedLine} from '../../nutrition/computed.ts'
+import {remembered} from '../../units/remembered.ts'
 import {type IngredientWords, ingredientWords} from './ingredient-words.ts'
 import {type Word, wordsOf} from './words.ts'
 
@@ -23,17 +24,19 @@ export function stepsOf({method}: Recipe): readonly Passage[] {
 }
 
 /** Every mention of an ingredient in the method, passage by passage in order. */
-export function ingredientMentions({recipe, lines}: Computed): readonly IngredientMention[] {
-  const known = knownWords(lines)
-  return stepsOf(recipe).flatMap((passage) => {
-    const linked = linkedMentions(passage, recipe, lines)
-    // A link says which line is meant; its words need not.
-    const named = namedMentions(passage, known).filter(
-      ({from, to}) => !linked.some((link) => from < link.to && link.from < to),
-    )
-    return [...linked, ...named].toSorted((left, right) => left.from - right.from)
-  })
-}
+export const ingredientMentions = remembered(
+  ({recipe, lines}: Computed): readonly IngredientMention[] => {
+    const known = knownWords(lines)
+    return stepsOf(recipe).flatMap((passage) => {
+      const linked = linkedMentions(passage, recipe, lines)
+      // A link says which line is meant; its words need not.
+      const named = namedMentions(passage, known).filter(
+        ({from, to}) => !linked.some((link) => from < link.to && link.from < to),
+      )
+      return [...linked, ...named].toSorted((left, right) => left.from - right.from)
+    })
+  },
+)
 
 function linkedMentions(
   passage: Passage,

@@ -1,4 +1,5 @@
 import type {ComputedLine} from '../../nutrition/computed.ts'
+import {rememberedText} from '../../units/remembered.ts'
 import {stemOf, wordsOf} from './words.ts'
 
 /** The words by which a method can mean one ingredient. */
@@ -32,7 +33,7 @@ export function ingredientWords({line}: ComputedLine): IngredientWords {
   return nameWords(line.name.value)
 }
 
-export function nameWords(name: string): IngredientWords {
+export const nameWords = rememberedText((name): IngredientWords => {
   const [head = name] = name.split(/[,(;]|\s(?:for|to)\s/)
   const stems = wordsOf(head).map(({stem}) => stem)
   const nouns = stems.filter((stem, index) => !describing.has(stem) || index === stems.length - 1)
@@ -44,4 +45,4 @@ export function nameWords(name: string): IngredientWords {
         .filter((stem) => !nouns.includes(stem)),
     ),
   }
-}
+})

@@ -1,6 +1,7 @@
 import {type DurationMention, durationsIn} from '../../cookbook/prose/durations.ts'
 import {sentencesOf} from '../../cookbook/prose/sentences.ts'
 import type {Passage, Recipe} from '../../cookbook/recipe.ts'
+import {remembered} from '../../units/remembered.ts'
 import {stepsOf} from './ingredient-mentions.ts'
 
 /** A time that a step takes, with the sentence it stands in. */
@@ -22,9 +23,9 @@ const keepsDoing = /\bkeep(?:ing)?s? (?:\w+ing|it|them|the|warm|hot|covered|an e
  * The times that follow one another in the method and add up: of two with an "or" between them the
  * shorter one. Where there are steps, paragraphs beside them are remarks.
  */
-export function timesInSteps(recipe: Recipe): readonly TimeInStep[] {
-  return timesWhere(recipe, (sentence) => !beside.test(sentence))
-}
+export const timesInSteps = remembered((recipe: Recipe): readonly TimeInStep[] =>
+  timesWhere(recipe, (sentence) => !beside.test(sentence)),
+)
 
 /** The times of sentences that say that they run beside something else: "meanwhile", "while". */
 export function timesBeside(recipe: Recipe): readonly TimeInStep[] {

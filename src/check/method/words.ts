@@ -1,4 +1,5 @@
 import type {TextRange} from '../../cookbook/prose/match-at.ts'
+import {rememberedText} from '../../units/remembered.ts'
 
 /** A word of a text, and what its singular and plural share. */
 export interface Word extends TextRange {
@@ -6,20 +7,25 @@ export interface Word extends TextRange {
 }
 
 /** The words of a text in order; hyphens and apostrophes part them. */
-export function wordsOf(text: string): readonly Word[] {
+export const wordsOf = rememberedText((text): readonly Word[] => {
   return Array.from(text.matchAll(/\p{L}+/gu), ({0: word, index}) => ({
     from: index,
     to: index + word.length,
     stem: stemOf(word),
   }))
-}
+})
+
+/** Stems by word: a cookbook writes the same few thousand again and again. */
+const stems = new Map<string, string>()
 
 /**
  * What the forms of an English noun share: `tomatoes`, `tomato`; `leaves`, `leaf`; `olives`,
  * `olive`; `berries`, `berry`. No word of its own, only a key.
  */
 export function stemOf(word: string): string {
-  return word
+  const known = stems.get(word)
+  if (known !== undefined) return known
+  const stem = word
     .toLowerCase()
     .normalize('NFKD')
     .replace(/\p{Mark}+/gu, '')
@@ -27,4 +33,6 @@ export function stemOf(word: string): string {
     .replace(/(?<=..)e$/, '')
     .replace(/(?<=..)v$/, 'f')
     .replace(/(?<=..)i$/, 'y')
+  stems.set(word, stem)
+  return stem
 }

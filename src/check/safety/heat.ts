@@ -1,5 +1,6 @@
 import {temperaturesIn} from '../../cookbook/prose/temperatures.ts'
 import type {Passage, Recipe} from '../../cookbook/recipe.ts'
+import {rememberedText} from '../../units/remembered.ts'
 import {stepsOf} from '../method/ingredient-mentions.ts'
 
 /** Words for heat that reaches the food; a bowl over simmering water only warms it. */
@@ -13,11 +14,14 @@ const hotCelsius = 60
 
 /** Whether heat reaches the food in a step. */
 export function isHeated({text}: Pick<Passage, 'text'>): boolean {
-  return (
-    heating.test(text.replace(onlyWarming, '')) ||
-    temperaturesIn(text).some(({highCelsius}) => highCelsius >= hotCelsius)
-  )
+  return tellsOfHeat(text)
 }
+
+const tellsOfHeat = rememberedText(
+  (text) =>
+    heating.test(text.replace(onlyWarming, '')) ||
+    temperaturesIn(text).some(({highCelsius}) => highCelsius >= hotCelsius),
+)
 
 /** Whether the method heats anything at all. */
 export function hasHeat(recipe: Recipe): boolean {

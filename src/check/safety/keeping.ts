@@ -2,6 +2,7 @@ import type {Food} from '../../food/food.ts'
 import {meats, seafood} from '../../food/meats.ts'
 import type {Computed} from '../../nutrition/computed.ts'
 import {listedFoods} from '../../nutrition/foods-in-dish.ts'
+import {remembered} from '../../units/remembered.ts'
 import {shareOf} from './share-of.ts'
 
 /** How long a kind of dish keeps by the guidance. */
@@ -55,7 +56,7 @@ const leastShare = 0.02
  * The guidance that a dish falls under, the shortest first; none for breads, jams, granola and the
  * like, about which the chart says nothing.
  */
-export function keepingGuidance(computed: Computed): readonly KeepingGuidance[] {
+export const keepingGuidance = remembered((computed: Computed): readonly KeepingGuidance[] => {
   const {title, tags} = computed.recipe
   const words = [title, ...tags].map(({value}) => value).join(' ')
   const share = (isKind: (food: Food) => boolean): boolean =>
@@ -76,7 +77,7 @@ export function keepingGuidance(computed: Computed): readonly KeepingGuidance[] 
   }
   if (!isBaked && share(isRice)) found.push(guidance.rice)
   return found.toSorted((left, right) => left.fridgeDays - right.fridgeDays)
-}
+})
 
 function isRice({traits, state}: Food): boolean {
   return traits.has('rice') && !traits.has('flour') && (state === 'dry' || state === 'cooked')

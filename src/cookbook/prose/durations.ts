@@ -1,3 +1,4 @@
+import {rememberedText} from '../../units/remembered.ts'
 import {matchAt, type TextRange} from './match-at.ts'
 import {type ProseQuantity, quantityAt, quantityStarts} from './quantity.ts'
 import {sentenceAt, sentencesOf} from './sentences.ts'
@@ -30,7 +31,7 @@ const minutesPerHour = 60
 const overnight = {lowMinutes: 8 * minutesPerHour, highMinutes: 12 * minutesPerHour}
 
 /** Every stretch of time of a passage, in order. */
-export function durationsIn(text: string): readonly DurationMention[] {
+export const durationsIn = rememberedText((text): readonly DurationMention[] => {
   const mentions: DurationMention[] = []
   const sentences = sentencesOf(text)
   let behind = 0
@@ -46,7 +47,7 @@ export function durationsIn(text: string): readonly DurationMention[] {
     mentions.push(withRole(text, sentences, found))
   }
   return mentions.toSorted((left, right) => left.from - right.from)
-}
+})
 
 type Span = Omit<DurationMention, 'from' | 'text' | 'role'>
 

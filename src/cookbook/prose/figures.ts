@@ -1,5 +1,6 @@
 import type {PublishedNutrient} from '../../food/nutrients.ts'
 import {parseFigure} from '../../food/parse-figure.ts'
+import {rememberedText} from '../../units/remembered.ts'
 import type {StatedBasis} from '../recipe.ts'
 import {matchAt, type TextRange} from './match-at.ts'
 import {type ProseQuantity, quantityAt, quantityStarts} from './quantity.ts'
@@ -40,7 +41,7 @@ const partOfName =
   /[-\s]+(?:powder|bars?|shakes?|free|yoghurt|milk|flour|sponge|chicken|cubes?)\b|-\p{L}/iuy
 
 /** Every figure of a passage, in order. */
-export function figuresIn(text: string): readonly FigureMention[] {
+export const figuresIn = rememberedText((text): readonly FigureMention[] => {
   const mentions: FigureMention[] = []
   let behind = 0
   for (const from of quantityStarts(text)) {
@@ -52,7 +53,7 @@ export function figuresIn(text: string): readonly FigureMention[] {
     if (found && isOfTheDish(text, found)) mentions.push(found)
   }
   return mentions
-}
+})
 
 function figureAt(text: string, from: number, quantity: ProseQuantity): FigureMention | undefined {
   const energy = matchAt(energyUnit, text, quantity.to)

@@ -1,3 +1,4 @@
+import {rememberedText} from '../../units/remembered.ts'
 import type {TextRange} from './match-at.ts'
 
 /**
@@ -7,7 +8,7 @@ import type {TextRange} from './match-at.ts'
 const sentenceEnd = /[.!?][)"”’]?(?=\s+[\p{Lu}\d(“"]|\s*$)|\n/gu
 
 /** The sentences of a passage, in order, without the blanks between them. */
-export function sentencesOf(text: string): readonly TextRange[] {
+export const sentencesOf = rememberedText((text): readonly TextRange[] => {
   const sentences: TextRange[] = []
   let from = 0
   const close = (to: number): void => {
@@ -18,7 +19,7 @@ export function sentencesOf(text: string): readonly TextRange[] {
   for (const end of text.matchAll(sentenceEnd)) close(end.index + end[0].length)
   close(text.length)
   return sentences
-}
+})
 
 /** The sentence that holds a character; the whole text where none does. */
 export function sentenceAround(text: string, index: number): TextRange {

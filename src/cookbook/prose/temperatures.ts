@@ -1,3 +1,4 @@
+import {rememberedText} from '../../units/remembered.ts'
 import {matchAt, type TextRange} from './match-at.ts'
 import {sentenceAt, sentencesOf} from './sentences.ts'
 
@@ -38,12 +39,12 @@ const fanBehind =
 const fanBefore = /\b(?:fan|convection)(?:\s+oven)?\s*(?:at|to|of|:)?\s*$/i
 
 /** Every temperature of a passage, in order. */
-export function temperaturesIn(text: string): readonly TemperatureMention[] {
+export const temperaturesIn = rememberedText((text): readonly TemperatureMention[] => {
   const passage = {text, sentences: sentencesOf(text)}
   return [...degreesIn(passage), ...gasMarksIn(passage)].toSorted(
     (left, right) => left.from - right.from,
   )
-}
+})
 
 /** A passage with its sentences, parted once. */
 interface Parted {
