@@ -23,9 +23,24 @@ const significantDigits = 12
  * @param decimals digits after the point; negative rounds to tens, hundreds …
  */
 export function roundedText(value: number, decimals: number): string {
-  const digits = Math.round(shifted(Math.abs(value), decimals))
-  const size = shifted(digits, -decimals)
-  return (value < 0 && digits > 0 ? -size : size).toFixed(Math.max(0, decimals))
+  const magnitude = Math.abs(value)
+  const size =
+    roundedFarFromHalf(magnitude, decimals) ??
+    shifted(Math.round(shifted(magnitude, decimals)), -decimals)
+  return (value < 0 && size > 0 ? -size : size).toFixed(Math.max(0, decimals))
+}
+
+/** Far above the noise of a double below the limit. */
+const [halfMargin, mostScaled] = [1e-6, 1e8]
+
+/** The same by arithmetic, ten times as fast; undefined where noise could decide which way it goes. */
+function roundedFarFromHalf(magnitude: number, decimals: number): number | undefined {
+  if (decimals < 0 || decimals > 3) return undefined
+  const power = 10 ** decimals
+  const scaled = magnitude * power
+  const rest = scaled - Math.floor(scaled)
+  if (scaled > mostScaled || Math.abs(rest - 0.5) < halfMargin) return undefined
+  return Math.round(scaled) / power
 }
 
 /** `value` × 10^`places`, by moving the point in its decimal text. */

@@ -52,12 +52,22 @@ const distanceStarts = [
   3073, 4097, 6145, 8193, 12289, 16385, 24577,
 ]
 
+/** The group of each length. */
+const lengthCodes = Uint8Array.from({length: longestMatch + 1}, (_, length) =>
+  Math.max(
+    0,
+    lengthStarts.findLastIndex((start) => start <= length),
+  ),
+)
+
 function writeMatch(bits: BitWriter, length: number, distance: number): void {
-  const code = lengthStarts.findLastIndex((start) => start <= length)
+  const code = lengthCodes[length] ?? 0
   writeCode(bits, 257 + code)
   const lengthBits = code < 8 || code === 28 ? 0 : (code - 4) >> 2
   bits.write(length - (lengthStarts[code] ?? 0), lengthBits)
-  const distanceCode = distanceStarts.findLastIndex((start) => start <= distance)
+  // A byte before, most of all, and else a row.
+  const distanceCode =
+    distance === 1 ? 0 : distanceStarts.findLastIndex((start) => start <= distance)
   bits.write(reversed(distanceCode, 5), 5)
   const distanceBits = distanceCode < 4 ? 0 : (distanceCode - 2) >> 1
   bits.write(distance - (distanceStarts[distanceCode] ?? 0), distanceBits)
