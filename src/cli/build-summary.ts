@@ -6,22 +6,12 @@ import type {Summary} from '../report/summary.ts'
 import {findingsText, statedCount, verdictsText} from '../report/summary-text.ts'
 import type {SiteWritten} from '../site/write-site.ts'
 
-interface BuildOutcome {
-  readonly title: string
-  readonly counts: Summary
-  readonly written: SiteWritten
-  readonly site: string
-  readonly seconds: number
-}
+/** Rows of the summary that follow from the cookbook alone: a name, and what there is of it. */
+export type SummaryRows = readonly (readonly [name: string, text: string])[]
 
-/** What a build did, on one screen. */
-export function buildSummary(
-  {title, counts, written, site, seconds}: BuildOutcome,
-  paint: Paint,
-): string {
+export function summaryRows(counts: Summary): SummaryRows {
   const {recipes, components, labels, tableFoods} = counts
-  const files = written.written + written.unchanged
-  const rows: readonly (readonly [string, string])[] = [
+  return [
     [
       'recipes',
       `${recipes}, ${countText(components, 'of them a component', 'of them components')}`,
@@ -32,13 +22,32 @@ export function buildSummary(
     ],
     ['figures', `${statedCount(counts)} stated: ${verdictsText(counts)}`],
     ['findings', findingsText(counts)],
+  ]
+}
+
+interface BuildOutcome {
+  readonly title: string
+  readonly rows: SummaryRows
+  readonly written: SiteWritten
+  readonly site: string
+  readonly seconds: number
+}
+
+/** What a build did, on one screen. */
+export function buildSummary(
+  {title, rows, written, site, seconds}: BuildOutcome,
+  paint: Paint,
+): string {
+  const files = written.written + written.unchanged
+  const all: SummaryRows = [
+    ...rows,
     [
       'site',
       `${countText(files, 'file')}: ${written.written} written, ${written.unchanged} unchanged, ${written.removed} removed`,
     ],
     ['time', `${seconds.toFixed(2)} s`],
   ]
-  const lines = rows.map(([name, text]) => `  ${paint.dim(name.padEnd(8))}  ${text}\n`)
+  const lines = all.map(([name, text]) => `  ${paint.dim(name.padEnd(8))}  ${text}\n`)
   const opens = path.join(site, 'index.html')
   return [
     `${paint.bold(printable(title))}\n`,

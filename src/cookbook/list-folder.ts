@@ -1,6 +1,6 @@
 /** I/O: which files of a cookbook folder are read, in a fixed order, and which are left and why. */
 
-import {promises as disk} from 'node:fs'
+import {readdirSync} from 'node:fs'
 import path from 'node:path'
 import {folderProblem} from './folder-rules.ts'
 import {limits} from './limits.ts'
@@ -41,15 +41,15 @@ const leftByPrograms = /^\.(?!\.)|~$/u
  * that looks meant but would not be read is told.
  * @param root the cookbook folder, its own links resolved
  */
-export async function listFolder(root: string): Promise<Listing> {
+export function listFolder(root: string): Listing {
   const lister = new Lister(root)
-  for (const name of topFiles) await lister.addText(name)
-  await lister.tellOtherSpelling('cookbook.yml', '`cookbook.yaml`')
-  await lister.tellOtherSpelling('foods.yml', '`foods.yaml`')
+  for (const name of topFiles) lister.addText(name)
+  lister.tellOtherSpelling('cookbook.yml', '`cookbook.yaml`')
+  lister.tellOtherSpelling('foods.yml', '`foods.yaml`')
   for (const [folder, ending] of Object.entries(textFolders)) {
-    await lister.addFolder(folder, ending)
+    lister.addFolder(folder, ending)
   }
-  await lister.addImages('images')
+  lister.addImages('images')
   return {
     texts: lister.texts.toSorted(byPath),
     images: lister.images.toSorted(byPath),
@@ -72,18 +72,18 @@ class Lister {
     this.#root = root
   }
 
-  async addText(relative: string): Promise<void> {
-    this.#keep(this.texts, relative, await lookAt(this.#root, relative))
+  addText(relative: string): void {
+    this.#keep(this.texts, relative, lookAt(this.#root, relative))
   }
 
-  async tellOtherSpelling(found: string, expected: string): Promise<void> {
-    if ((await lookAt(this.#root, found)).kind === 'file') this.#tellUnread(found, expected)
+  tellOtherSpelling(found: string, expected: string): void {
+    if (lookAt(this.#root, found).kind === 'file') this.#tellUnread(found, expected)
   }
 
-  async addFolder(folder: string, ending: string): Promise<void> {
-    for (const name of await this.#names(folder)) {
+  addFolder(folder: string, ending: string): void {
+    for (const name of this.#names(folder)) {
       const relative = `${folder}/${name}`
-      const found = await lookAt(this.#root, relative)
+      const found = lookAt(this.#root, relative)
       if (found.kind === 'folder') {
         this.#tellUnread(relative, `the files directly in \`${folder}/\``)
       } else if (name.endsWith(ending) || found.kind === 'refused') {
@@ -94,11 +94,11 @@ class Lister {
     }
   }
 
-  async addImages(folder: string): Promise<void> {
-    for (const name of await this.#names(folder)) {
+  addImages(folder: string): void {
+    for (const name of this.#names(folder)) {
       const relative = `${folder}/${name}`
-      const found = await lookAt(this.#root, relative)
-      if (found.kind === 'folder') await this.addImages(relative)
+      const found = lookAt(this.#root, relative)
+      if (found.kind === 'folder') this.addImages(relative)
       else if (picture.test(name) || found.kind === 'refused') {
         this.#keep(this.images, relative, found)
       } else this.#tellUnread(relative, 'a picture: .jpg, .png, .webp, .avif, .gif or .svg')
@@ -106,12 +106,12 @@ class Lister {
   }
 
   /** Names in a folder; none where it is not there. */
-  async #names(folder: string): Promise<readonly string[]> {
-    const found = await lookAt(this.#root, folder)
+  #names(folder: string): readonly string[] {
+    const found = lookAt(this.#root, folder)
     if (found.kind === 'file') this.#tellUnread(folder, 'a folder')
     if (found.kind === 'refused') this.#keep(this.texts, folder, found)
     if (found.kind !== 'folder') return []
-    const all = await disk.readdir(path.join(this.#root, folder))
+    const all = readdirSync(path.join(this.#root, folder))
     const names = all.filter((name) => !leftByPrograms.test(name))
     if (names.length <= limits.folderFiles) return names
     this.problems.push(

@@ -1,6 +1,6 @@
 /** I/O: what a path in the cookbook folder is, without ever following a link out of it. */
 
-import {promises as disk, type Stats} from 'node:fs'
+import {lstatSync, realpathSync, type Stats, statSync} from 'node:fs'
 import path from 'node:path'
 import {errorCode} from './environment-failure.ts'
 
@@ -16,23 +16,21 @@ export type Looked =
  * @returns what stands there; a link to a file inside the folder counts as that file, every other
  *   link is refused, and so is what is neither file nor folder (reading a pipe would never end)
  */
-export async function lookAt(root: string, relative: string): Promise<Looked> {
+export function lookAt(root: string, relative: string): Looked {
   const full = path.join(root, relative)
   try {
-    const own = await disk.lstat(full)
+    const own = lstatSync(full)
     if (!own.isSymbolicLink()) return looked(own)
-    const target = path.relative(root, await disk.realpath(full))
+    const target = path.relative(root, realpathSync(full))
     const leavesRoot = target.split(path.sep)[0] === '..' || path.isAbsolute(target)
     if (leavesRoot) return {kind: 'refused', why: 'a link that leads out of the cookbook folder'}
-    const behind = await disk.stat(full)
+    const behind = statSync(full)
     return behind.isFile() ? looked(behind) : {kind: 'refused', why: 'a link to a folder'}
   } catch (error) {
     const code = errorCode(error)
     if (code === 'ELOOP') return {kind: 'refused', why: 'a link that leads in a circle'}
     if (code !== 'ENOENT') throw error
-    return (await isLink(full))
-      ? {kind: 'refused', why: 'a link that leads nowhere'}
-      : {kind: 'absent'}
+    return isLink(full) ? {kind: 'refused', why: 'a link that leads nowhere'} : {kind: 'absent'}
   }
 }
 
@@ -43,9 +41,9 @@ function looked(stats: Stats): Looked {
     : {kind: 'refused', why: 'neither a file nor a folder'}
 }
 
-async function isLink(full: string): Promise<boolean> {
+function isLink(full: string): boolean {
   try {
-    return (await disk.lstat(full)).isSymbolicLink()
+    return lstatSync(full).isSymbolicLink()
   } catch (error) {
     if (errorCode(error) === 'ENOENT') return false
     throw error

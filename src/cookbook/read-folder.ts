@@ -1,6 +1,6 @@
 /** I/O: a cookbook folder on disk becomes texts and pictures in memory. */
 
-import {promises as disk} from 'node:fs'
+import {readFileSync, realpathSync, statSync} from 'node:fs'
 import path from 'node:path'
 import {decodeText} from './decode-text.ts'
 import {diskReason, EnvironmentFailure, errorCode} from './environment-failure.ts'
@@ -35,27 +35,27 @@ export async function readFolder(
   folder: string,
   named: readonly string[] = [],
 ): Promise<ReadCookbook> {
-  const root = await cookbookRoot(folder)
-  const listing = await listed(folder, root)
+  const root = cookbookRoot(folder)
+  const listing = listed(folder, root)
   const reading = new Reading(folder, root, [...listing.problems])
   const texts: SourceText[] = []
-  for (const file of listing.texts) texts.push(...(await reading.text(file)))
+  for (const file of listing.texts) texts.push(...reading.text(file))
   // Their folder is the last of the texts, in path order.
   texts.push(...(await readNamedRows(root, texts, named)))
   const images: SourceImage[] = []
   for (const file of reading.withinAllImages(listing.images)) {
-    images.push(...(await reading.image(file)))
+    images.push(...reading.image(file))
   }
   reading.end()
   return {sources: {texts, images}, problems: reading.problems}
 }
 
-async function cookbookRoot(folder: string): Promise<string> {
+function cookbookRoot(folder: string): string {
   const whatNext =
     'Start a cookbook with `scalepan new cookbook DIR`, or name its folder with `--content DIR`'
   try {
-    const root = await disk.realpath(folder)
-    if ((await disk.stat(root)).isDirectory()) return root
+    const root = realpathSync(folder)
+    if (statSync(root).isDirectory()) return root
   } catch (error) {
     if (errorCode(error) !== 'ENOENT') {
       throw new EnvironmentFailure(`Cannot read ${folder}: ${diskReason(error)}`, whatNext)
@@ -65,9 +65,9 @@ async function cookbookRoot(folder: string): Promise<string> {
   throw new EnvironmentFailure(`${folder} is a file, expected the folder of a cookbook`, whatNext)
 }
 
-async function listed(folder: string, root: string): Promise<Listing> {
+function listed(folder: string, root: string): Listing {
   try {
-    return await listFolder(root)
+    return listFolder(root)
   } catch (error) {
     const inside = error instanceof Error && 'path' in error ? String(error.path) : root
     const named = path.join(folder, path.relative(root, inside))
@@ -88,18 +88,18 @@ class Reading {
     this.problems = problems
   }
 
-  async text(file: ListedFile): Promise<SourceText[]> {
+  text(file: ListedFile): SourceText[] {
     const isTable = file.path.startsWith('tables/')
     const most = isTable ? limits.tableFileBytes : limits.textFileBytes
-    const bytes = await this.#bytes(file, most)
+    const bytes = this.#bytes(file, most)
     if (bytes === undefined) return []
     const text = this.#decoded(file.path, bytes)
     return text === undefined ? [] : [{path: file.path, text}]
   }
 
-  async image(file: ListedFile): Promise<SourceImage[]> {
+  image(file: ListedFile): SourceImage[] {
     const isSvg = /\.svg$/i.test(file.path)
-    const bytes = await this.#bytes(file, isSvg ? limits.svgFileBytes : limits.imageFileBytes)
+    const bytes = this.#bytes(file, isSvg ? limits.svgFileBytes : limits.imageFileBytes)
     if (bytes === undefined) return []
     if (isSvg) this.#tellWhatIsNotStill(file.path, bytes)
     return [{path: file.path.slice('images/'.length), bytes}]
@@ -133,10 +133,10 @@ class Reading {
     if (this.#unreadable.length > 0) throw new EnvironmentFailure(this.#unreadable.join('\n'))
   }
 
-  async #bytes(file: ListedFile, most: number): Promise<Uint8Array | undefined> {
+  #bytes(file: ListedFile, most: number): Uint8Array | undefined {
     if (file.bytes > most) return this.#tellSize(file.path, file.bytes, most)
     try {
-      return await disk.readFile(path.join(this.#root, file.path))
+      return readFileSync(path.join(this.#root, file.path))
     } catch (error) {
       const named = path.join(this.#folder, file.path)
       this.#unreadable.push(`Cannot read ${named}: ${diskReason(error)}`)

@@ -33,6 +33,8 @@ export interface Prepared {
   readonly removed: number
   /** Files of the last build that are needed no more but were changed by hand since: left alone. */
   readonly left: readonly string[]
+  /** Of every file of the site. */
+  readonly paths: Iterable<string>
 }
 
 /**
@@ -89,6 +91,7 @@ export function prepareChange(
     unchanged: manifest.size - writes.length,
     removed: removals.length,
     left,
+    paths: manifest.keys(),
   }
 }
 

@@ -19,6 +19,8 @@ export interface WorkFolder {
   readonly site: string
   readonly folder: string
   readonly manifest: string
+  /** What the site was made from; see receipt.ts. */
+  readonly receipt: string
   readonly lock: string
   /** A change that is complete and is being carried out: rolled forward after a crash. */
   readonly ready: string
@@ -34,6 +36,7 @@ export function workFolder(site: string): WorkFolder {
     site,
     folder,
     manifest: path.join(folder, 'manifest.json'),
+    receipt: path.join(folder, 'receipt.json'),
     lock: path.join(folder, 'lock'),
     ready: path.join(folder, 'ready'),
     undoing: path.join(folder, 'undoing'),

@@ -25,6 +25,7 @@ import {diskReason, EnvironmentFailure} from '../cookbook/environment-failure.ts
 import {carryOut, takeBack} from './carry-out.ts'
 import {readManifest} from './manifest.ts'
 import {type Prepared, prepareChange} from './prepare-change.ts'
+import {type Receipt, standingReceipt, writeReceipt} from './receipt.ts'
 import {removeIfEmpty} from './remove-if-empty.ts'
 import type {SiteFile} from './site-file.ts'
 import {withSiteLock} from './site-lock.ts'
@@ -58,18 +59,28 @@ export async function recoverSite(folder: string): Promise<Recovered> {
   })
 }
 
+/** What a build from the same left here, where nothing was touched since; see `standingReceipt`. */
+export function siteStanding(folder: string, key: string): ReturnType<typeof standingReceipt> {
+  return existsSync(folder) ? standingReceipt(workFolder(realpathSync(folder)), key) : undefined
+}
+
 /**
  * Makes the site in `folder` consist of `files`, and of whatever else the writer keeps there.
  * @param files in any order; each is written and forgotten as it comes
+ * @param receipt to be left with the site
  */
-export async function writeSite(folder: string, files: Iterable<SiteFile>): Promise<SiteWritten> {
+export async function writeSite(
+  folder: string,
+  files: Iterable<SiteFile>,
+  receipt?: Receipt,
+): Promise<SiteWritten> {
   return onDisk(folder, async () => {
     const isNew = !existsSync(folder)
     mkdirSync(folder, {recursive: true})
     const work = workFolder(realpathSync(folder))
     try {
       makeWorkFolder(work)
-      return await withSiteLock(work, (assertHeld) => write(work, files, assertHeld))
+      return await withSiteLock(work, (assertHeld) => write(work, files, receipt, assertHeld))
     } finally {
       removeIfEmpty(work.folder)
       if (isNew) removeIfEmpty(work.site)
@@ -77,10 +88,16 @@ export async function writeSite(folder: string, files: Iterable<SiteFile>): Prom
   })
 }
 
-function write(work: WorkFolder, files: Iterable<SiteFile>, assertHeld: () => void): SiteWritten {
+function write(
+  work: WorkFolder,
+  files: Iterable<SiteFile>,
+  receipt: Receipt | undefined,
+  assertHeld: () => void,
+): SiteWritten {
   const {setAside} = recover(work)
-  const {isSame, ...prepared} = preparedOrCleared(work, files, assertHeld)
+  const {isSame, paths, ...prepared} = preparedOrCleared(work, files, assertHeld)
   if (!isSame) setAside.push(...carryOut(work))
+  if (receipt) writeReceipt(work, receipt, paths)
   return {...prepared, setAside: setAside.map((copy) => path.relative(work.site, copy))}
 }
 

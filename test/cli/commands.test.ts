@@ -5,6 +5,7 @@ import process from 'node:process'
 import {describe, expect, test} from 'vitest'
 import {putFiles, temporaryFolder} from '../temporary-folder.ts'
 import {bundledCommand, everyByte} from './command.ts'
+import {everySiteByte} from './site-bytes.ts'
 
 const {entry, run} = bundledCommand()
 
@@ -117,7 +118,7 @@ describe('scalepan build', () => {
     ].map((env) => {
       const folder = newCookbook()
       expect(run(['build'], {cwd: folder, env}).code).toBe(0)
-      return everyByte(path.join(folder, 'site'))
+      return everySiteByte(path.join(folder, 'site'))
     })
     expect(sites[1]).toEqual(sites[0])
   })

@@ -9,7 +9,8 @@ import path from 'node:path'
 import {fileURLToPath} from 'node:url'
 import {beforeAll, describe, expect, test} from 'vitest'
 import {putFiles, temporaryFolder} from '../temporary-folder.ts'
-import {bundledCommand, everyByte} from './command.ts'
+import {bundledCommand} from './command.ts'
+import {everySiteByte} from './site-bytes.ts'
 
 const {run} = bundledCommand()
 
@@ -42,7 +43,7 @@ function built({env = {}, content = 'content', site = 'site', ...disk}: Machine)
   }
   const ended = run(['build', '--content', content, '--site', site], {cwd: folder, env})
   expect(ended).toMatchObject({code: 0, stderr: ''})
-  const bytes = [...everyByte(path.resolve(folder, site))]
+  const bytes = [...everySiteByte(path.resolve(folder, site))]
   return Object.fromEntries(
     bytes.map(([file, base64]) => [file, createHash('sha256').update(base64).digest('hex')]),
   )
