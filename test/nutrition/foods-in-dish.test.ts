@@ -1,4 +1,5 @@
 import {expect, test} from 'vitest'
+import type {IngredientLine} from '../../src/cookbook/recipe.ts'
 import {computeCookbook} from '../../src/nutrition/compute-cookbook.ts'
 import {foodsInDish, listedFoods} from '../../src/nutrition/foods-in-dish.ts'
 import {at, cookbook, food, grams, line, recipe} from '../kitchen.ts'
@@ -15,7 +16,7 @@ const dough = recipe(
   {batch: at(grams(150))},
 )
 
-function dishOf(...lines: Parameters<typeof recipe>[1]) {
+function dishOf(...lines: readonly IngredientLine[]) {
   const dish = recipe('dish', lines, {serves: at(1)})
   const computed = computeCookbook(cookbook(foods, [dough, dish])).computed.get('dish')
   if (computed === undefined) throw new Error('not computed')
@@ -50,7 +51,7 @@ test('what is optional and what may stand instead are told apart, in a component
 })
 
 test('listed are the foods of every line, not those that only may stand instead', () => {
-  const names = (...lines: Parameters<typeof dishOf>) =>
+  const names = (...lines: readonly IngredientLine[]) =>
     [...listedFoods(dishOf(...lines))].map(({name}) => name)
   expect(names(base, lid)).toEqual(['flour', 'butter', 'nuts'])
   expect(names(line('milk', 10, {isOptional: true}))).toEqual(['milk'])
