@@ -4,6 +4,8 @@ import path from 'node:path'
 import {decodeText} from '../cookbook/decode-text.ts'
 import {diskReason, EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import type {SourceText} from '../cookbook/sources.ts'
+import {keepBefore} from './keep-before.ts'
+import {tell} from './output.ts'
 
 /** A file of the cookbook, as it was read and as it is to be. */
 export interface MendedFile {
@@ -11,27 +13,42 @@ export interface MendedFile {
   readonly text: string
 }
 
-/** Writes mended files, each whole or not at all; byte order marks stay. */
+/**
+ * Writes mended files, each whole or not at all, and keeps what they were; byte order marks stay.
+ */
 export async function mendFiles(folder: string, files: readonly MendedFile[]): Promise<void> {
+  if (files.length === 0) return
+  const kept = await named(folder, () =>
+    keepBefore(
+      folder,
+      files.map(({source}) => source.path),
+    ),
+  )
   for (const {source, text} of files) {
-    const named = path.join(folder, source.path)
-    try {
-      await mendFile(named, source, text)
-    } catch (error) {
-      if (error instanceof EnvironmentFailure) throw error
-      throw new EnvironmentFailure(`Cannot write ${named}: ${diskReason(error)}`)
-    }
+    const file = path.join(folder, source.path)
+    await named(file, () => mendFile(file, source, text))
+  }
+  tell(`As it was before: ${kept}\n`)
+}
+
+/** What the disk refuses is told with the file's name. */
+async function named<T>(file: string, write: () => Promise<T>): Promise<T> {
+  try {
+    return await write()
+  } catch (error) {
+    if (error instanceof EnvironmentFailure) throw error
+    throw new EnvironmentFailure(`Cannot write ${file}: ${diskReason(error)}`)
   }
 }
 
-async function mendFile(named: string, source: SourceText, text: string): Promise<void> {
+async function mendFile(file: string, source: SourceText, text: string): Promise<void> {
   // A link within the cookbook stays one: what it leads to is written.
-  const full = await disk.realpath(named)
+  const full = await disk.realpath(file)
   const bytes = await disk.readFile(full)
   const decoded = decodeText(bytes)
   if (decoded.kind !== 'text' || decoded.text !== source.text) {
     throw new EnvironmentFailure(
-      `${named} was changed while it was checked; it was left alone`,
+      `${file} was changed while it was checked; it was left alone`,
       'Save it in your editor, then run the command again',
     )
   }

@@ -5,17 +5,22 @@ export type Decoded =
   | {readonly kind: 'text'; readonly text: string}
   | {readonly kind: 'not text'; readonly what: string; readonly at: Point}
 
+/** U+FEFF in UTF-8. */
+const byteOrderMark = [0xef, 0xbb, 0xbf]
+
 const fileStart: Point = {line: 1, column: 1, offset: 0}
 
 /**
- * The characters of a UTF-8 file, without its byte order mark. Anything else (a picture renamed,
+ * The characters of a UTF-8 file, without its byte order mark, or its several: programs that put
+ * files together leave one more each time. Anything else (a picture renamed,
  * another encoding) is refused at the first byte that is not text, never guessed at.
  */
 export function decodeText(bytes: Uint8Array): Decoded {
   if (startsWith(bytes, [0xff, 0xfe]) || startsWith(bytes, [0xfe, 0xff])) {
     return {kind: 'not text', what: 'UTF-16 text', at: fileStart}
   }
-  const body = startsWith(bytes, [0xef, 0xbb, 0xbf]) ? bytes.subarray(3) : bytes
+  let body = bytes
+  while (startsWith(body, byteOrderMark)) body = body.subarray(byteOrderMark.length)
   const text = decoded(body)
   if (text === undefined) return firstBadLine(body)
   const nul = text.indexOf('\0')

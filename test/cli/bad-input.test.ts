@@ -324,6 +324,23 @@ describe.skipIf(process.platform === 'win32')('a system that refuses', () => {
     expect(everyByte(path.join(folder, 'site'))).toEqual(before)
   })
 
+  test('a disk that is full keeps the last site, and the next build is whole', () => {
+    const folder = builtCookbook()
+    execFileSync('sed', ['-i', 's/Red lentil soup/Lentil soup/', path.join(folder, soup)])
+    const before = everyByte(path.join(folder, 'site'))
+    // No file may grow beyond 4,096 bytes, and most pages are larger.
+    const built = run(['build'], {cwd: folder, mostBlocks: 8})
+    expect(built).toMatchObject({
+      code: 2,
+      stdout: '',
+      stderr: expect.stringMatching(
+        /^scalepan: Cannot write the site into site: the file would be larger than the disk allows\n.*last site is as it was/u,
+      ),
+    })
+    expect(everyByte(path.join(folder, 'site'))).toEqual(before)
+    expect(run(['build'], {cwd: folder}).code).toBe(0)
+  })
+
   test('a file where the site should be is left alone', () => {
     const folder = builtCookbook()
     renameSync(path.join(folder, 'site'), path.join(folder, 'old'))

@@ -21,6 +21,8 @@ interface Call {
   readonly env?: Readonly<Record<string, string>>
   /** Runs as somebody who owns nothing, where the tests run as root, whom no permission stops. */
   readonly asNobody?: boolean
+  /** The most that a file may grow to, in blocks of 512 bytes as POSIX has them: a disk that is full. */
+  readonly mostBlocks?: number
 }
 
 /** Number of the user nobody on every Unix. */
@@ -47,8 +49,11 @@ export function bundledCommand(): BundledCommand {
   afterAll(() => rmSync(folder, {recursive: true, force: true}))
   return {
     entry: () => entry,
-    run(args, {cwd, env = {}, asNobody = false}) {
-      const {status, stdout, stderr} = spawnSync(process.execPath, [entry, ...args], {
+    run(args, {cwd, env = {}, asNobody = false, mostBlocks}) {
+      const call = [process.execPath, entry, ...args]
+      const limited = ['sh', '-c', `ulimit -f ${mostBlocks}; exec "$@"`, 'sh', ...call]
+      const [program = '', ...rest] = mostBlocks === undefined ? call : limited
+      const {status, stdout, stderr} = spawnSync(program, rest, {
         cwd,
         env: {PATH: process.env.PATH, ...env},
         encoding: 'utf8',

@@ -1,7 +1,8 @@
 import {chmodSync, readdirSync, readFileSync, statSync} from 'node:fs'
 import path from 'node:path'
+import process from 'node:process'
 import {describe, expect, test} from 'vitest'
-import {temporaryFolder} from '../temporary-folder.ts'
+import {putFiles, temporaryFolder} from '../temporary-folder.ts'
 import {bundledCommand, everyByte} from './command.ts'
 
 const {run} = bundledCommand()
@@ -42,6 +43,7 @@ describe('check --fix', () => {
       text.replaceAll('\n', '\r\n'),
     ),
     [' of a file with a byte order mark', `\uFEFF${potText}`, `\uFEFF${mended}`],
+    [' of a file with two of them', `\uFEFF\uFEFF${potText}`, `\uFEFF\uFEFF${mended}`],
   ])('writes the one figure that is wrong%s, and no other byte', (_, before = '', after = '') => {
     const folder = kitchen(before)
     chmodSync(path.join(folder, pot), 0o640)
@@ -49,12 +51,33 @@ describe('check --fix', () => {
     const ended = run(['check', '--fix'], {cwd: folder})
     expect(read(folder)).toBe(after)
     expect(ended.code).toBe(0)
-    expect(ended.stderr).toBe(`${pot}: 1 finding mended\n`)
+    expect(ended.stderr).toBe(
+      `As it was before: content/.scalepan/before/1\n${pot}: 1 finding mended\n`,
+    )
+    expect(everyByte(folder).get('content/.scalepan/before/1/recipes/pot.md')).toBe(
+      Buffer.from(before).toString('base64'),
+    )
     expect(ended.stdout).not.toContain('stated-macros')
     expect(everyByte(folder).get('content/recipes/other.md')).toBe(other)
     expect(statSync(path.join(folder, pot)).mode & 0o777).toBe(0o640)
     expect(readdirSync(path.join(folder, 'content/recipes'))).toEqual(['other.md', 'pot.md'])
   })
+
+  test.skipIf(process.platform === 'win32')(
+    'on a disk that is full leaves every byte, and says so',
+    () => {
+      const long = potText.replace('Simmer', `${'Rinse it well. '.repeat(400)}Simmer`)
+      const folder = kitchen(long)
+      // Files may grow to 4,096 bytes: the mended text does not fit.
+      const ended = run(['check', '--fix'], {cwd: folder, mostBlocks: 8})
+      expect(ended).toMatchObject({
+        code: 2,
+        stderr: expect.stringMatching(/^scalepan: Cannot write /u),
+      })
+      expect(read(folder)).toBe(long)
+      expect(readdirSync(path.join(folder, 'content/recipes'))).toEqual(['other.md', 'pot.md'])
+    },
+  )
 
   test('is done when it is done', () => {
     const folder = kitchen(mended)

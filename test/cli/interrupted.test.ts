@@ -5,7 +5,7 @@
 
 import {type ChildProcess, spawn} from 'node:child_process'
 import {once} from 'node:events'
-import {cpSync, mkdtempSync, rmSync} from 'node:fs'
+import {cpSync, mkdtempSync, renameSync, rmSync, writeFileSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import path from 'node:path'
 import process from 'node:process'
@@ -150,4 +150,27 @@ test('builds at once follow each other: each ends well, and the site is the one 
   const isCalm = tree['images/0.jpg'] === calmSite['images/0.jpg']
   expect(tree).toEqual(isCalm ? calmSite : roughSite)
   expect(workNames(path.join(folder, 'site'))).toEqual(['manifest.json'])
+})
+
+test('a cookbook that is saved during builds gives one of its states, whole', async () => {
+  const folder = calmFolder()
+  const settings = path.join(folder, 'content/cookbook.yaml')
+  const states = ['title: Calm water\n', 'title: High water\n']
+  const sites = states.map((text) => {
+    writeFileSync(settings, text)
+    expect(run(['build'], {cwd: folder}).code).toBe(0)
+    return JSON.stringify(siteTree(path.join(folder, 'site')))
+  })
+  expect(sites[0]).not.toBe(sites[1])
+  for (let build = 0; build < 6; build++) {
+    const child = startBuild(folder)
+    for (let save = 0; child.exitCode === null; save++) {
+      // As editors save: the file is never half there.
+      writeFileSync(`${settings}~`, states[save % 2] ?? '')
+      renameSync(`${settings}~`, settings)
+      await wait(3)
+    }
+    expect(child.exitCode).toBe(0)
+    expect(sites).toContain(JSON.stringify(siteTree(path.join(folder, 'site'))))
+  }
 })

@@ -14,12 +14,15 @@ describe('a file that is text', () => {
     )
   })
 
-  test('the byte order mark is no part of the text, and line ends stay', () => {
-    expect(decodeText(utf8('\uFEFF---\r\ntitle: Pot\r\n'))).toEqual({
-      kind: 'text',
-      text: '---\r\ntitle: Pot\r\n',
-    })
-  })
+  test.each(['\uFEFF', '\uFEFF\uFEFF'])(
+    'byte order marks are no part of the text, and line ends stay',
+    (marks) => {
+      expect(decodeText(utf8(`${marks}---\r\ntitle: Pot\r\n`))).toEqual({
+        kind: 'text',
+        text: '---\r\ntitle: Pot\r\n',
+      })
+    },
+  )
 })
 
 describe('a file that is not text', () => {

@@ -37,7 +37,9 @@ export const targets: readonly Target[] = [
   },
 ]
 
-function holdsForCookbook(path: string, text: string): void {
+function holdsForCookbook(path: string, written: string): void {
+  // As a file is handed over once it is decoded.
+  const text = written.replace(/^\uFEFF+/u, '')
   const texts = book.map((source) => (source.path === path ? {path, text} : source))
   const began = process.cpuUsage()
   const {problems, files} = build({sources: {texts, images: []}, problems: []}, [], {
