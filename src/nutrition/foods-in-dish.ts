@@ -23,20 +23,25 @@ export interface FoodInDish extends FoodWithin {
  * lines use is in both.
  */
 export function foodsInDish(computed: Computed): readonly FoodInDish[] {
-  return choicesOf(computed).flatMap(({line, ingredient, how}) =>
-    new Walk().foods(ingredient, how).map((found) => ({...found, line})),
-  )
+  const found: FoodInDish[] = []
+  eachChoice(computed, (ingredient, how, line) => {
+    for (const {food, through, isByChoice, isAlternative} of foodsOf(ingredient, how)) {
+      found.push({food, through, isByChoice, isAlternative, line})
+    }
+  })
+  return found
 }
 
 /** Every food of one ingredient; of a component, those it is made from. */
 export function foodsWithin(ingredient: Ingredient): readonly FoodWithin[] {
-  return new Walk().foods(ingredient, 'sure')
+  return foodsOf(ingredient, 'sure')
 }
 
 /** Every food of a dish as it is listed, with what is optional, once: none that only may stand instead. */
 export function listedFoods(computed: Computed): ReadonlySet<Food> {
-  const listed = foodsInDish(computed).filter(({isAlternative}) => !isAlternative)
-  return new Set(listed.map(({food}) => food))
+  const listed = new Set<Food>()
+  for (const {food, isAlternative} of foodsInDish(computed)) if (!isAlternative) listed.add(food)
+  return listed
 }
 
 /** How sure an ingredient is to be in the dish, the surest first. */
@@ -48,56 +53,48 @@ function lessSure(one: Manner, other: Manner): Manner {
   return manners.indexOf(one) > manners.indexOf(other) ? one : other
 }
 
+function foodsOf(ingredient: Ingredient, how: Manner): readonly FoodWithin[] {
+  if (ingredient.kind === 'food') return [foodWithin(ingredient.food, how, [])]
+  const walk = new Walk()
+  walk.enter(ingredient.computed, how, [])
+  return walk.found
+}
+
+function foodWithin(food: Food, how: Manner, through: readonly Computed[]): FoodWithin {
+  return {food, through, isByChoice: how !== 'sure', isAlternative: how === 'alternative'}
+}
+
 /**
  * A walk enters a component once in each manner: again it adds nothing new, and chains of shared
  * ones would grow without end.
  */
 class Walk {
+  readonly found: FoodWithin[] = []
   readonly #entered = {
     sure: new Set<Computed>(),
     optional: new Set<Computed>(),
     alternative: new Set<Computed>(),
   }
 
-  foods(ingredient: Ingredient, how: Manner): readonly FoodWithin[] {
-    const found: FoodWithin[] = []
-    this.#addTo(found, ingredient, {how, through: []})
-    return found
-  }
-
-  #addTo(
-    found: FoodWithin[],
-    ingredient: Ingredient,
-    way: Pick<FoodWithin, 'through'> & {readonly how: Manner},
-  ): void {
-    const {how, through} = way
-    if (ingredient.kind === 'food') {
-      const {food} = ingredient
-      found.push({food, through, isByChoice: how !== 'sure', isAlternative: how === 'alternative'})
-      return
-    }
-    const {computed} = ingredient
+  enter(computed: Computed, how: Manner, through: readonly Computed[]): void {
     const entered = this.#entered[how]
     if (entered.has(computed)) return
     entered.add(computed)
-    for (const choice of choicesOf(computed)) {
-      this.#addTo(found, choice.ingredient, {
-        how: lessSure(how, choice.how),
-        through: [...through, computed],
-      })
-    }
+    const deeper = [...through, computed]
+    eachChoice(computed, (ingredient, own) => {
+      const manner = lessSure(how, own)
+      if (ingredient.kind === 'food') this.found.push(foodWithin(ingredient.food, manner, deeper))
+      else this.enter(ingredient.computed, manner, deeper)
+    })
   }
 }
 
-interface Choice {
-  readonly line: ComputedLine
-  readonly ingredient: Ingredient
-  readonly how: Manner
-}
-
-function choicesOf({lines}: Computed): readonly Choice[] {
-  return lines.flatMap((line): Choice[] => [
-    {line, ingredient: line.ingredient, how: line.role === 'optional' ? 'optional' : 'sure'},
-    ...line.instead.map(({ingredient}) => ({line, ingredient, how: 'alternative' as const})),
-  ])
+function eachChoice(
+  {lines}: Computed,
+  visit: (ingredient: Ingredient, how: Manner, line: ComputedLine) => void,
+): void {
+  for (const line of lines) {
+    visit(line.ingredient, line.role === 'optional' ? 'optional' : 'sure', line)
+    for (const {ingredient} of line.instead) visit(ingredient, 'alternative', line)
+  }
 }
