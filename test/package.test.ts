@@ -36,7 +36,7 @@ test('everything that is there at run time comes under a licence that lets anybo
   expect(others).toEqual([])
 })
 
-const permissive: ReadonlySet<unknown> = new Set(['MIT', 'ISC'])
+const permissive: ReadonlySet<unknown> = new Set(['MIT', 'ISC', 'Apache-2.0'])
 
 /** Packages whose package.json names no licence, with the one their own files name. */
 const saidElsewhere: Readonly<Record<string, string>> = {

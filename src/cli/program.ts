@@ -7,6 +7,7 @@ import {addEditor} from './add-editor.ts'
 import {addFit} from './add-fit.ts'
 import {addFoods} from './add-foods.ts'
 import {addNew} from './add-new.ts'
+import {addPictures} from './add-pictures.ts'
 import {addPreview} from './add-preview.ts'
 import {addPrint} from './add-print.ts'
 import {type Example, examples} from './examples-text.ts'
@@ -42,6 +43,7 @@ export function program(end: (code: ExitCode) => void): Command {
   addFoods(root, end)
   addNew(root, end)
   addPrint(root, end)
+  addPictures(root, end)
   addBaking(root, end)
   addEditor(root)
   addCompletion(root, end)

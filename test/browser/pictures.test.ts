@@ -1,6 +1,8 @@
 import type {Browser, Page} from 'playwright-core'
 import {afterAll, beforeAll, expect, test} from 'vitest'
+import {loadJpegCodec} from '../../src/site/pictures/jpeg-codec.ts'
 import {pictureSize} from '../../src/site/pictures/picture-size.ts'
+import {smallerPictures} from '../../src/site/pictures/smaller-pictures.ts'
 import {withoutMetadata} from '../../src/site/pictures/without-metadata.ts'
 import {exif} from '../site/pictures/picture.ts'
 import {openBrowser} from './browser.ts'
@@ -21,8 +23,9 @@ afterAll(() => browser?.close())
 async function drawn(type: string): Promise<Uint8Array> {
   const numbers = await page.evaluate(async (type) => {
     const canvas = Object.assign(document.createElement('canvas'), {width: 120, height: 80})
-    const context = canvas.getContext('2d')
-    context?.fillRect(0, 0, 60, 80)
+    const context = canvas.getContext('2d', {alpha: false})
+    if (context) context.fillStyle = 'white'
+    context?.fillRect(60, 0, 60, 80)
     const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, type))
     return [...new Uint8Array((await blob?.arrayBuffer()) ?? [])]
   }, type)
@@ -78,3 +81,30 @@ test.each([1, 2, 3, 4, 5, 6, 7, 8])(
     expect(await seen(after, 'image/jpeg')).toEqual(before)
   },
 )
+
+test.each([1, 3, 6, 8])(
+  'a smaller photograph shows the same as one turned by Exif %i, and tells no place',
+  async (turned) => {
+    const plain = await drawn('image/jpeg')
+    const bytes = new Uint8Array([...plain.slice(0, 2), ...exif(turned), ...plain.slice(2)])
+    const whole = await seen(bytes, 'image/jpeg')
+    const width = whole.width / 2
+    const made = await smallerPictures(
+      {path: 'bowl.jpg', bytes},
+      new Map([[width, 'bowl.small.jpg']]),
+      await loadJpegCodec(),
+    )
+    const [smaller] = made ?? []
+    expect(smaller?.path).toBe('bowl.small.jpg')
+    expect(new TextDecoder('latin1').decode(smaller?.bytes)).not.toContain('boathouse')
+    const {corners} = whole
+    const size = {width, height: whole.height / 2}
+    expect(await seen(smaller?.bytes ?? new Uint8Array(), 'image/jpeg')).toEqual({...size, corners})
+  },
+)
+
+test('what is no picture of the codec is said, not thrown', async () => {
+  const codec = await loadJpegCodec()
+  const bytes = new Uint8Array([0xff, 0xd8, 0xff, 0xd9])
+  expect(await smallerPictures({path: 'x.jpg', bytes}, new Map(), codec)).toBeUndefined()
+})

@@ -28,6 +28,12 @@ export function withPlacedPictures({path, tree}: Page, sizes: PictureSizes): Pag
   return {path, tree: {...tree, children}}
 }
 
+/**
+ * How wide a picture gets: as a line of text, which is 44rem of 18 px; in this attribute, 1rem is the
+ * browser's own 16 px (HTML Living Standard, source size list).
+ */
+const shownWide = '(min-width: 50rem) 50rem, 100vw'
+
 function placed(picture: Element, page: string, sizes: PictureSizes): Element {
   const {src} = picture.properties
   const path = typeof src === 'string' ? pathInSite(src, page) : ''
@@ -43,7 +49,6 @@ function placed(picture: Element, page: string, sizes: PictureSizes): Element {
   const srcSet = files
     .map(([file, {width}]) => `${folder}${name(file)} ${Math.round(width)}w`)
     .join(', ')
-  const shownWide = '(min-width: 68rem) 68rem, 100vw'
   return {...picture, properties: {...properties, srcSet, sizes: shownWide}}
 }
 
