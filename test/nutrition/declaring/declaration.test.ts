@@ -164,8 +164,9 @@ describe('what is rounded for a label is summed from nowhere', () => {
 
   test('only pages take declarations, and only declarations round so', () => {
     // Declarations are made here and shown there; a reader of labels asks the other way round, for
-    // the span behind a figure.
+    // the span behind a figure, and one of converted figures whether the law would print it.
     expect(importersOf(/\b(?:us|eu)Declarations\b/)).toEqual([
+      'src/food/rounding/converted.ts',
       'src/nutrition/declaring/declaration.ts',
     ])
     const importers = importersOf(/\/declaring\/declaration\.ts'/)
