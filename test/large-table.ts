@@ -13,7 +13,10 @@ export interface LargeFood {
 }
 
 /** Writes `<name>.foods` into a folder of its own. @param foods in the order of ids */
-export function writeLargeTable(foods: readonly LargeFood[], name = 'packets'): string {
+export async function writeLargeTable(
+  foods: readonly LargeFood[],
+  name = 'packets',
+): Promise<string> {
   const folder = temporaryFolder()
   const file = path.join(folder, `${name}.foods`)
   const work = path.join(folder, 'work')
@@ -24,7 +27,7 @@ export function writeLargeTable(foods: readonly LargeFood[], name = 'packets'): 
   for (const {id, name, figures = [400, 10, 10, 60], serving = '\t'} of foods) {
     writer.add({id, name, line: [id, name, serving, ...figures].join('\t')})
   }
-  writer.end()
+  await writer.end()
   writer.close()
   closeSync(out)
   return file

@@ -22,7 +22,9 @@ const steps: Readonly<Record<string, () => unknown>> = {
   'open 8,789 foods': () => importTable(national, 'national'),
   'all of 8,789 foods': () => [...importTable(national, 'national').table.foods()],
   'import branded foods': () =>
-    withWorkFolder(table, (out, work) => importBranded(path.join(folder, 'download'), out, work)),
+    withWorkFolder(table, (file, work) =>
+      importBranded(path.join(folder, 'download'), {file, work, begin: () => undefined}),
+    ),
   '100 rows by id': () =>
     withTable(async (open) => {
       for (let index = 0; index < 100; index++) {

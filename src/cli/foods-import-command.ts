@@ -12,9 +12,10 @@ import {importFdc} from './import-fdc.ts'
 import {importBrandedJson, importFdcJson} from './import-fdc-json.ts'
 import {mappingText, refuseSecond, wholeFile, withWorkFolder} from './import-files.ts'
 import {importRows} from './import-rows.ts'
-import type {ImportedFoods} from './imported-foods.ts'
+import type {ImportedFoods, LargeOut} from './imported-foods.ts'
 import {kindOfDownload} from './kind-of-download.ts'
 import {print, tell} from './output.ts'
+import {Progress} from './progress.ts'
 import type {SharedOptions} from './shared-options.ts'
 
 export interface ImportOptions extends SharedOptions {
@@ -49,21 +50,32 @@ export async function foodsImportCommand(file: string, options: ImportOptions): 
       return told(small, fdcId, await wholeFile(small, (out) => importFdcJson(file, out)))
     case 'branded folder':
       refuseSecond(small)
-      return told(
-        large,
-        fdcId,
-        await withWorkFolder(large, (out, work) => importBranded(file, out, work)),
-      )
+      return told(large, fdcId, await largeFile(large, options, (out) => importBranded(file, out)))
     case 'branded json':
       refuseSecond(small)
       return told(
         large,
         fdcId,
-        await withWorkFolder(large, (out, work) => importBrandedJson(file, out, work)),
+        await largeFile(large, options, (out) => importBrandedJson(file, out)),
       )
     case 'text':
       refuseSecond(large)
       return await importText(file, small, options)
+  }
+}
+
+/** Writes a large table, and says on a terminal how far it is. */
+async function largeFile(
+  target: string,
+  options: ImportOptions,
+  write: (out: LargeOut) => Promise<ImportedFoods>,
+): Promise<ImportedFoods> {
+  const progress = new Progress(options)
+  const begin = (what: string): void => progress.begin(what)
+  try {
+    return await withWorkFolder(target, (file, work) => write({file, work, begin}))
+  } finally {
+    progress.end()
   }
 }
 

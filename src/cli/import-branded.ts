@@ -1,3 +1,4 @@
+import {setImmediate as nextTurn} from 'node:timers/promises'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {
   brandedColumns,
@@ -13,7 +14,7 @@ import type {Parsed} from '../units/parsed.ts'
 import {refusal} from './download-rows.ts'
 import {FdcFolder} from './fdc-folder.ts'
 import {foodKinds} from './import-fdc.ts'
-import {type ImportedFoods, LeftOut} from './imported-foods.ts'
+import {type ImportedFoods, type LargeOut, LeftOut} from './imported-foods.ts'
 import {LargeTableWriter} from './large-table-writer.ts'
 import {SpilledLines} from './spilled-lines.ts'
 
@@ -37,14 +38,9 @@ interface Parted {
  * Turns a folder of FoodData Central with branded foods (CSV) into a large table, foods of other
  * kinds beside them. The files are parted by ids on the disk first, so that the foods of one part
  * at a time are in memory.
- * @param out descriptor of the table's file
- * @param work an empty folder for the parts
  */
-export async function importBranded(
-  path: string,
-  out: number,
-  work: string,
-): Promise<ImportedFoods> {
+export async function importBranded(path: string, out: LargeOut): Promise<ImportedFoods> {
+  const {file, work, begin} = out
   const folder = await FdcFolder.open(path)
   await folder.checkUnits()
   const parted = {
@@ -52,16 +48,23 @@ export async function importBranded(
     packets: new SpilledLines(work, 'packet'),
     amounts: new SpilledLines(work, 'amount'),
   }
+  begin('reading food.csv')
   await partFoods(folder, parted.foods)
+  begin(`reading ${branded}.csv`)
   await partPackets(folder, parted.packets)
+  begin('reading food_nutrient.csv')
   await partAmounts(folder, parted.amounts)
   const leftOut = new LeftOut()
-  const writer = new LargeTableWriter(out, work, brandedColumns.join('\t'))
+  const writer = new LargeTableWriter(file, work, brandedColumns.join('\t'))
   try {
+    begin('writing foods')
     for (const bucket of parted.foods.buckets()) {
+      // Lets a signal stop it.
+      await nextTurn()
       writeBucket({folder, parted, writer, leftOut, bucket})
     }
-    return leftOut.imported(writer.end())
+    begin('writing the index of names')
+    return leftOut.imported(await writer.end())
   } finally {
     writer.close()
   }

@@ -1,4 +1,5 @@
 import type {promises as disk} from 'node:fs'
+import {setImmediate as nextTurn} from 'node:timers/promises'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {brandedColumns, type FdcFood, fdcLine, fdcTableColumns} from '../food/import/fdc-food.ts'
 import {fdcFoodOf, fdcLists} from '../food/import/fdc-object.ts'
@@ -7,9 +8,12 @@ import {idLimit} from '../food/large/layout.ts'
 import {type Parsed, refused} from '../units/parsed.ts'
 import {textsOf} from './download-rows.ts'
 import {idsPerBucket} from './import-branded.ts'
-import {type ImportedFoods, LeftOut} from './imported-foods.ts'
+import {type ImportedFoods, type LargeOut, LeftOut} from './imported-foods.ts'
 import {LargeTableWriter} from './large-table-writer.ts'
 import {SpilledLines} from './spilled-lines.ts'
+
+/** Foods read before it is told how many: some seconds' work. */
+const foodsBetweenWords = 50_000
 
 /** Whether a JSON download is one of branded foods, by the key of its list. */
 export async function isBranded(file: string): Promise<boolean> {
@@ -37,17 +41,12 @@ export async function importFdcJson(file: string, out: disk.FileHandle): Promise
 /**
  * Turns a JSON download of branded foods into a large table. Its rows are parted by ids on the disk
  * first, so that one part at a time is put in order in memory.
- * @param out descriptor of the table's file
- * @param work an empty folder for the parts
  */
-export async function importBrandedJson(
-  file: string,
-  out: number,
-  work: string,
-): Promise<ImportedFoods> {
+export async function importBrandedJson(file: string, out: LargeOut): Promise<ImportedFoods> {
   const leftOut = new LeftOut()
-  const parts = new SpilledLines(work, 'food')
+  const parts = new SpilledLines(out.work, 'food')
   for await (const {read, at} of foodsOf(file)) {
+    if (at.number % foodsBetweenWords === 0) out.begin(`reading food ${at.number}`)
     const line = read.ok ? brandedLine(read.value) : read
     if (!line.ok) leftOut.leave(refusal(file, at, line.expected))
     else if (read.ok) {
@@ -55,10 +54,16 @@ export async function importBrandedJson(
       parts.add(bucket, `${at.line}\t${at.number}\t${line.value}`)
     }
   }
-  const writer = new LargeTableWriter(out, work, brandedColumns.join('\t'))
+  const writer = new LargeTableWriter(out.file, out.work, brandedColumns.join('\t'))
   try {
-    for (const bucket of parts.buckets()) writeBucket(file, parts.lines(bucket), writer)
-    return leftOut.imported(writer.end())
+    out.begin('writing foods')
+    for (const bucket of parts.buckets()) {
+      // Lets a signal stop it.
+      await nextTurn()
+      writeBucket(file, parts.lines(bucket), writer)
+    }
+    out.begin('writing the index of names')
+    return leftOut.imported(await writer.end())
   } finally {
     writer.close()
   }

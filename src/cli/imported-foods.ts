@@ -1,5 +1,15 @@
 import type {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 
+/** Where a large table is written. */
+export interface LargeOut {
+  /** Descriptor of its file, empty. */
+  readonly file: number
+  /** An empty folder for what has to be sorted; the caller removes it. */
+  readonly work: string
+  /** Tells what is being done. */
+  readonly begin: (what: string) => void
+}
+
 /** What an import gave. */
 export interface ImportedFoods {
   readonly count: number

@@ -1,5 +1,6 @@
 import {closeSync, openSync, writeFileSync, writeSync} from 'node:fs'
 import path from 'node:path'
+import {setImmediate as nextTurn} from 'node:timers/promises'
 import {crc32} from 'node:zlib'
 import {encodeEntry, trailerText, withSum, wordBytes} from '../food/large/layout.ts'
 import {indexedWordText, nameWords} from '../food/large/name-words.ts'
@@ -53,12 +54,12 @@ export class LargeTableWriter {
   }
 
   /** @returns how many foods there are */
-  end(): number {
+  async end(): Promise<number> {
     const entries = this.#out.offset
     this.#entries.end()
     this.#out.writeFile(this.#entriesPath)
     const postings = this.#out.offset
-    this.#writePostings()
+    await this.#writePostings()
     const words = this.#out.offset
     this.#out.writeFile(this.#wordsPath)
     const checks = this.#out.offset
@@ -76,10 +77,12 @@ export class LargeTableWriter {
   }
 
   /** The numbers of the rows of each word; the words go beside, to stand behind them. */
-  #writePostings(): void {
+  async #writePostings(): Promise<void> {
     let from = 0
     writeFileSync(this.#wordsPath, '')
     for (const bucket of this.#rowsOfWords.buckets()) {
+      // Lets a signal stop it.
+      await nextTurn()
       const rows = new Map<string, number[]>()
       for (const line of this.#rowsOfWords.lines(bucket)) {
         const tab = line.indexOf('\t')

@@ -1,11 +1,20 @@
-import {execFileSync} from 'node:child_process'
-import {existsSync, readdirSync, readFileSync, writeFileSync} from 'node:fs'
+import {execFileSync, spawn} from 'node:child_process'
+import {once} from 'node:events'
+import {
+  createWriteStream,
+  existsSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs'
 import path from 'node:path'
-import {describe, expect, test} from 'vitest'
+import process from 'node:process'
+import {describe, expect, test, vi} from 'vitest'
 import {putFiles, temporaryFolder} from '../temporary-folder.ts'
 import {bundledCommand} from './command.ts'
 
-const {run} = bundledCommand()
+const {entry, run} = bundledCommand()
 
 // The shapes of FoodData Central's downloads, made by hand from memory; every food, maker and figure
 // is invented. Figures per 100 g are those of a serving × 100 ÷ its grams, as the downloads have them.
@@ -400,4 +409,30 @@ describe('JSON that is cut off or mislabelled is refused with its food', () => {
     expect(existsSync(table)).toBe(false)
     expect(existsSync(path.join(cwd, 'content/tables/branded.tsv'))).toBe(false)
   })
+})
+
+test.each<['SIGINT' | 'SIGTERM', number]>([
+  ['SIGINT', 130],
+  ['SIGTERM', 143],
+])('stopped by %s, an import leaves nothing behind', async (signal, exitCode) => {
+  const cwd = kitchen()
+  // A pipe that says nothing more keeps the import waiting for the rest of the file.
+  const figures = path.join(cwd, 'fdc/food_nutrient.csv')
+  rmSync(figures)
+  execFileSync('mkfifo', [figures])
+  const child = spawn(process.execPath, [entry(), 'foods', 'import', 'fdc', '--as', 'branded'], {
+    cwd,
+  })
+  const pipe = createWriteStream(figures)
+  await once(pipe, 'open')
+  expect(readdirSync(path.join(cwd, 'content/tables'))).toHaveLength(2)
+  const closed = once(child, 'close')
+  child.kill(signal)
+  // The process ends when its read does; before that it has tidied up.
+  await vi.waitFor(() => expect(readdirSync(path.join(cwd, 'content/tables'))).toEqual([]), {
+    timeout: 30_000,
+  })
+  pipe.destroy()
+  expect((await closed)[0]).toBe(exitCode)
+  expect(readdirSync(path.join(cwd, 'content/tables'))).toEqual([])
 })

@@ -14,7 +14,7 @@ afterEach(async () => {
 })
 
 async function opened(foods: readonly LargeFood[]): Promise<LargeTable> {
-  const table = await LargeTable.open(writeLargeTable(foods))
+  const table = await LargeTable.open(await writeLargeTable(foods))
   open.push(table)
   return table
 }
@@ -121,7 +121,7 @@ describe('a file that is not as it was written', () => {
   const foods = Array.from({length: 3_000}, (_, index) => ({id: index, name: `Rye bar ${index}`}))
 
   test('is refused at every length but its own, with what to do', async () => {
-    const file = writeLargeTable(foods)
+    const file = await writeLargeTable(foods)
     const {length} = readFileSync(file)
     for (const cut of [length - 1, length - 200, Math.floor(length / 2), 1, 0]) {
       truncateSync(file, cut)
@@ -135,7 +135,7 @@ describe('a file that is not as it was written', () => {
   })
 
   test('gives what it gave or is refused, whichever byte was changed', async () => {
-    const file = writeLargeTable(foods)
+    const file = await writeLargeTable(foods)
     const sound = readFileSync(file)
     const random = seededRandom(11)
     let refused = 0
@@ -160,7 +160,7 @@ describe('a file that is not as it was written', () => {
   })
 
   test('is refused when its checksums or its trailer were changed', async () => {
-    const file = writeLargeTable(foods)
+    const file = await writeLargeTable(foods)
     const sound = readFileSync(file)
     const trailer = sound.lastIndexOf('scalepan foods')
     const changed = Buffer.from(sound)
@@ -174,7 +174,7 @@ describe('a file that is not as it was written', () => {
   })
 
   test('another version, and a file of something else', async () => {
-    const file = writeLargeTable(foods)
+    const file = await writeLargeTable(foods)
     const text = readFileSync(file, 'latin1').replace('scalepan foods 1:', 'scalepan foods 2:')
     writeFileSync(file, text, 'latin1')
     await expect(LargeTable.open(file)).rejects.toThrow('no table of this version')
@@ -184,7 +184,7 @@ describe('a file that is not as it was written', () => {
   })
 })
 
-test('the same foods give the same bytes', () => {
-  const [left, right] = [writeLargeTable(shelf), writeLargeTable(shelf)]
+test('the same foods give the same bytes', async () => {
+  const [left, right] = [await writeLargeTable(shelf), await writeLargeTable(shelf)]
   expect(readFileSync(left).equals(readFileSync(right))).toBe(true)
 })
