@@ -9,7 +9,7 @@ const layout = '<!doctype html><title>{{ title }}</title>{{ content | safe }}\n'
 /** No template language in the recipes, one layout round all of them. */
 const config = `export default function (config) {
   config.addGlobalData('layout', 'page.njk')
-  return {dir: {includes: '../layouts'}, markdownTemplateEngine: false}
+  return {dir: {includes: '../../layouts'}, markdownTemplateEngine: false}
 }
 `
 
