@@ -7,5 +7,6 @@ export default defineConfig({
     reporters: ['default', './test/closing-line.ts'],
     maxWorkers: 2,
     testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 })

@@ -26,6 +26,19 @@ export const overviewStylesheetPath = 'assets/overview.css'
 export const usPanelStylesheetPath = 'assets/us-panel.css'
 export const iconPath = 'assets/mark.svg'
 
+/** Parts of the table of dishes; the first one stands on the first page. */
+export const dishesPath = (part: number) => (part === 1 ? indexPath : `dishes/${part}/index.html`)
+/** Parts of the table of components. */
+export const componentsPath = (part: number) =>
+  part === 1 ? indexPath : `components/${part}/index.html`
+/** Taken by the first page when somebody searches, where its table is in parts. */
+export const findingDataPath = 'dishes/finding.js'
+
+/** Taken by the shopping list when somebody looks for a recipe, where there are many. */
+export const shoppingNamesPath = 'shopping/names.js'
+/** Taken by the shopping list when a recipe of the part is chosen. */
+export const shoppingPartPath = (part: number) => `shopping/parts/${part}.js`
+
 export const recipePath = (slug: string) => `recipes/${slug}/index.html`
 export const cardPath = (slug: string) => `recipes/${slug}/card/index.html`
 export const captionPath = (slug: string) => `recipes/${slug}/caption.txt`

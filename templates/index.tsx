@@ -1,23 +1,77 @@
-import type {Computed} from '../src/nutrition/computed.ts'
-import type {Cost} from '../src/shopping/cost.ts'
-import {formatFigure, roundedText} from '../src/units/format-figure.ts'
-import {indexPath, overviewStylesheetPath, planPath, recipePath, relativeHref} from './addresses.ts'
+import {
+  componentsPath,
+  dishesPath,
+  findingDataPath,
+  indexPath,
+  overviewStylesheetPath,
+  planPath,
+  relativeHref,
+} from './addresses.ts'
 import type {Part} from './part.ts'
-import {figureHeads, figureNumbers} from './parts/figure-columns.tsx'
-import {hasCosts, proteinDensity, searchable, servingCost} from './parts/finding-data.ts'
-import {portionGrams} from './parts/headline.tsx'
+import {dataScript} from './parts/data-script.ts'
+import {type DishRow, dishRows} from './parts/dish-columns.ts'
+import {type FindingData, findingData} from './parts/finding-data.ts'
 import {recipeFinder} from './parts/recipe-finder.tsx'
-import {daysText, minutesText} from './parts/time-text.ts'
+import {componentTable, dishTable} from './parts/recipe-tables.tsx'
+import {partLinks, type TablePart, tableParts} from './parts/table-parts.tsx'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
-import {withDecimal} from './words/decimal.ts'
+
+/** The first page, the pages its tables go on on, and the data that its script finds by. */
+export interface Index {
+  /** Made as they are taken: the trees of all would fill the memory. */
+  readonly pages: Iterable<Page>
+  /** What is too much to stand in a page. */
+  readonly files: readonly {readonly path: string; readonly content: string}[]
+}
+
+/** A table of recipes, in parts. */
+interface Tables {
+  readonly dishes: readonly TablePart[]
+  readonly components: readonly TablePart[]
+}
 
 /** Every recipe with its figures, in plain tables; a script adds finding and sorting. */
-export function indexPage(site: Site): Page {
-  const {words, cookbook} = site
+export function recipeIndex(site: Site): Index {
   const all = [...site.computed.values()]
-  const dishes = all.filter(({perServing}) => perServing)
-  const components = all.filter(({perServing}) => !perServing)
+  const tables: Tables = {
+    dishes: tableParts(
+      all.filter(({perServing}) => perServing),
+      dishesPath,
+    ),
+    components: tableParts(
+      all.filter(({perServing}) => !perServing),
+      componentsPath,
+    ),
+  }
+  const rows = tables.dishes.map(({recipes}) => dishRows(site, recipes))
+  const finding = findingData(site, rows.flat())
+  return {
+    pages: indexPages(site, tables, {rows, finding}),
+    files: isWhole(tables.dishes)
+      ? []
+      : [{path: findingDataPath, content: dataScript(findingDataPath, finding)}],
+  }
+}
+
+function isWhole(parts: readonly TablePart[]): boolean {
+  return parts.length < 2
+}
+
+interface Dishes {
+  /** Part by part. */
+  readonly rows: readonly (readonly DishRow[])[]
+  readonly finding: FindingData
+}
+
+function* indexPages(site: Site, tables: Tables, dishes: Dishes): Generator<Page> {
+  yield firstPage(site, tables, dishes)
+  yield* furtherDishes(site, tables.dishes, dishes)
+  yield* furtherComponents(site, tables.components)
+}
+
+function firstPage(site: Site, tables: Tables, dishes: Dishes): Page {
+  const {words, cookbook} = site
   return shell(site, {
     path: indexPath,
     title: words.index.title,
@@ -29,135 +83,99 @@ export function indexPage(site: Site): Page {
         {cookbook.settings.description ? (
           <p class="summary">{cookbook.settings.description}</p>
         ) : undefined}
-        {dishes.length > 0 ? dishPart(site, dishes) : undefined}
-        {components.length > 0 ? componentPart(site, components) : undefined}
+        {dishes.rows.length > 0 ? dishPart(site, tables.dishes, dishes) : undefined}
+        {componentPart(site, tables.components)}
         {planPart(site)}
       </>
     ),
   })
 }
 
-function dishPart(site: Site, dishes: readonly Computed[]): Part {
+function dishPart(site: Site, parts: readonly TablePart[], {rows, finding}: Dishes): Part {
   const {words} = site
-  const {currency} = site.cookbook.settings
   return (
     <section aria-labelledby="part-recipes">
       <h2 id="part-recipes">{words.index.title}</h2>
-      <p>{words.index.intro(dishes.length)}</p>
-      {recipeFinder(site, dishes)}
-      <table class="recipes" id="recipe-table">
-        <thead>
-          <tr>
-            <th scope="col" data-key="title">
-              {words.index.recipe}
-            </th>
-            {figureHeads(words)}
-            {spareHead('density', words.finding.density, 'g')}
-            {spareHead('serving', words.index.serving, 'g')}
-            {spareHead('minutes', words.index.time)}
-            {hasCosts(site) ? spareHead('cost', words.finding.cost, currency) : undefined}
-          </tr>
-        </thead>
-        <tbody>{dishes.map((computed) => dishRow(site, computed))}</tbody>
-      </table>
+      <p>{words.index.intro(finding.slugs.length)}</p>
+      {recipeFinder(site, finding, isWhole(parts))}
+      {dishTable(site, rows[0] ?? [], indexPath)}
+      <p id="find-more" hidden>
+        <button type="button">{words.finding.more}</button>
+      </p>
+      {partLinks(parts, {from: indexPath, label: words.index.parts, id: 'recipe-parts'})}
     </section>
   )
 }
 
-/** A column that a phone has no room for. */
-function spareHead(key: string, name: string, unit?: string): Part {
-  return (
-    <th scope="col" class="number spare" data-key={key}>
-      {name}
-      {unit === undefined ? undefined : <span class="unit"> {unit}</span>}
-    </th>
-  )
-}
-
-function dishRow(site: Site, computed: Computed): Part {
-  const {recipe} = computed
-  const portion = portionGrams(computed)
-  const minutes = recipe.totalMinutes?.value
-  const density = proteinDensity(site, computed)
-  const cost = servingCost(site, recipe.slug)
-  return (
-    <tr {...searchable(site, computed)}>
-      <th scope="row">{recipeLink(computed)}</th>
-      {figureNumbers(site, computed, 'serving')}
-      {spareCell(
-        density?.value,
-        density && withDecimal(roundedText(density.value, 1), site.words),
-        density?.isOpen,
-      )}
-      {spareCell(portion, portion === undefined ? undefined : roundedText(portion, 0))}
-      {spareCell(minutes, minutes === undefined ? undefined : minutesText(minutes, site.words))}
-      {hasCosts(site)
-        ? spareCell(cost?.amount, costText(cost, site), !cost?.isComplete)
-        : undefined}
-    </tr>
-  )
-}
-
-function spareCell(value: number | undefined, text: string | undefined, isOpen = false): Part {
-  return (
-    <td
-      class="number spare"
-      data-value={value === undefined ? undefined : `${value}`}
-      data-open={value !== undefined && isOpen ? '' : undefined}
-    >
-      {text}
-    </td>
-  )
-}
-
-function costText(cost: Cost | undefined, {words}: Site): string | undefined {
-  if (cost === undefined) return undefined
-  const text = withDecimal(roundedText(cost.amount, 2), words)
-  return cost.isComplete ? text : words.atLeast(text)
-}
-
-function recipeLink({recipe}: Computed): Part {
-  return <a href={relativeHref(indexPath, recipePath(recipe.slug))}>{recipe.title.value}</a>
-}
-
-function componentPart(site: Site, components: readonly Computed[]): Part {
+function componentPart(site: Site, parts: readonly TablePart[]): Part {
   const {words} = site
+  const [first] = parts
+  if (first === undefined) return undefined
   return (
     <section aria-labelledby="part-components">
       <h2 id="part-components">{words.index.components}</h2>
       <p>{words.index.componentsIntro}</p>
-      <table class="recipes">
-        <thead>
-          <tr>
-            <th scope="col">{words.index.recipe}</th>
-            {figureHeads(words)}
-            <th scope="col" class="number spare">
-              {words.index.batch}
-            </th>
-            <th scope="col" class="number spare">
-              {words.index.keeps}
-            </th>
-          </tr>
-        </thead>
-        <tbody>{components.map((computed) => componentRow(site, computed))}</tbody>
-      </table>
+      {componentTable(site, first.recipes, indexPath)}
+      {partLinks(parts, {from: indexPath, label: words.index.componentParts})}
     </section>
   )
 }
 
-function componentRow(site: Site, computed: Computed): Part {
-  const {batchGrams, recipe} = computed
-  const fridge = recipe.keeps?.fridgeDays?.value
-  return (
-    <tr>
-      <th scope="row">{recipeLink(computed)}</th>
-      {figureNumbers(site, computed, '100 g')}
-      <td class="number spare">{batchGrams ? formatFigure(batchGrams.value, 'g') : undefined}</td>
-      <td class="number spare">
-        {fridge === undefined ? undefined : daysText(fridge, site.words)}
-      </td>
-    </tr>
-  )
+function* furtherDishes(
+  site: Site,
+  parts: readonly TablePart[],
+  {rows, finding}: Dishes,
+): Generator<Page> {
+  const {title, intro, parts: label} = site.words.index
+  for (const {number, path} of parts.slice(1)) {
+    yield tablePage(site, {
+      path,
+      title: `${title} ${number}`,
+      intro: intro(finding.slugs.length),
+      table: dishTable(site, rows[number - 1] ?? [], path),
+      links: partLinks(parts, {from: path, label}),
+    })
+  }
+}
+
+function* furtherComponents(site: Site, parts: readonly TablePart[]): Generator<Page> {
+  const {components: title, componentsIntro, componentParts: label} = site.words.index
+  for (const {number, path, recipes} of parts.slice(1)) {
+    yield tablePage(site, {
+      path,
+      title: `${title} ${number}`,
+      intro: componentsIntro,
+      table: componentTable(site, recipes, path),
+      links: partLinks(parts, {from: path, label}),
+    })
+  }
+}
+
+interface TablePage {
+  readonly path: string
+  readonly title: string
+  readonly intro: string
+  readonly table: Part
+  readonly links: Part
+}
+
+function tablePage(site: Site, {path, title, intro, table, links}: TablePage): Page {
+  return shell(site, {
+    path,
+    title,
+    stylesheets: [overviewStylesheetPath],
+    main: (
+      <>
+        <h1>{title}</h1>
+        <p>{intro}</p>
+        <p>
+          <a href={relativeHref(path, indexPath)}>{site.words.finding.label}</a>
+        </p>
+        {table}
+        {links}
+      </>
+    ),
+  })
 }
 
 function planPart({cookbook, words}: Site): Part {

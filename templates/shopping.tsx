@@ -1,12 +1,25 @@
+import type {Plan} from '../src/cookbook/cookbook.ts'
 import type {ShoppingData} from '../src/shopping/shopping-data.ts'
-import {planPath, relativeHref, shoppingPath, shoppingStylesheetPath} from './addresses.ts'
+import {shoppingParts} from '../src/shopping/shopping-parts.ts'
+import {
+  planPath,
+  relativeHref,
+  shoppingNamesPath,
+  shoppingPartPath,
+  shoppingPath,
+  shoppingStylesheetPath,
+} from './addresses.ts'
 import type {Part} from './part.ts'
+import {dataScript} from './parts/data-script.ts'
 import {jsonScript} from './parts/json-script.ts'
-import {shoppingPageData} from './parts/shopping-data.ts'
+import {isInParts, shoppingNames, shoppingPageData} from './parts/shopping-data.ts'
 import {shoppingListPart} from './parts/shopping-list.tsx'
 import {planList} from './plan.tsx'
 import {shell} from './shell.tsx'
 import type {Page, Site} from './site.ts'
+
+/** So many plans have their lists on this page; with more, each list stands with its plan alone. */
+const mostLists = 12
 
 /** A list for any servings of any recipes, chosen in the browser; for the plans, without a script. */
 export function shoppingPage(site: Site): Page {
@@ -25,18 +38,48 @@ export function shoppingPage(site: Site): Page {
         <section aria-labelledby="part-plans">
           <h2 id="part-plans">{words.shopping.plans}</h2>
           {cookbook.plans.length === 0 ? <p>{words.shopping.noPlans}</p> : undefined}
-          {cookbook.plans.map((plan) => (
-            <section>
-              <h3 class="plan">
-                <a href={relativeHref(shoppingPath, planPath(plan.slug))}>{plan.title.value}</a>
-              </h3>
-              {shoppingListPart(planList(plan, site.shopping), site, 'h4')}
-            </section>
-          ))}
+          {cookbook.plans.length > mostLists ? planLinks(site) : planLists(site)}
         </section>
       </>
     ),
   })
+}
+
+/** What the page's script fetches when it is needed; nothing where the page holds it all. */
+export function shoppingFiles({
+  shopping,
+}: Site): readonly {readonly path: string; readonly content: string}[] {
+  if (!isInParts(shopping)) return []
+  return [
+    {path: shoppingNamesPath, content: dataScript(shoppingNamesPath, shoppingNames(shopping))},
+    ...shoppingParts(shopping).map((part, number) => {
+      const path = shoppingPartPath(number)
+      return {path, content: dataScript(path, part)}
+    }),
+  ]
+}
+
+function planLists(site: Site): Part[] {
+  return site.cookbook.plans.map((plan) => (
+    <section>
+      <h3 class="plan">{planLink(plan)}</h3>
+      {shoppingListPart(planList(plan, site.shopping), site, 'h4')}
+    </section>
+  ))
+}
+
+function planLinks({cookbook}: Site): Part {
+  return (
+    <ul>
+      {cookbook.plans.map((plan) => (
+        <li>{planLink(plan)}</li>
+      ))}
+    </ul>
+  )
+}
+
+function planLink({slug, title}: Plan): Part {
+  return <a href={relativeHref(shoppingPath, planPath(slug))}>{title.value}</a>
 }
 
 /** Hidden until the script that makes it work has come. */
@@ -47,7 +90,12 @@ function chooser(site: Site): Part {
       {jsonScript(shoppingPageData(site), 'application/json', 'shopping-data')}
       <section aria-labelledby="part-choose">
         <h2 id="part-choose">{words.shopping.choose}</h2>
-        <ul class="choose">{shopping.recipes.map((recipe) => servingsField(recipe, words))}</ul>
+        {isInParts(shopping) ? recipeSearch(words) : undefined}
+        <ul class="choose">
+          {isInParts(shopping)
+            ? undefined
+            : shopping.recipes.map((recipe) => servingsField(recipe, words))}
+        </ul>
         <p class="row">
           {cookbook.plans.map(({title}, index) => (
             <button type="button" data-plan={`${index}`}>
@@ -92,6 +140,21 @@ function chooser(site: Site): Part {
   )
 }
 
+/** Where there are too many recipes to show a field for each. */
+function recipeSearch({shopping}: Site['words']): Part {
+  return (
+    <>
+      <p class="row">
+        <span>
+          <label for="choose-find">{shopping.find}</label>
+          <input type="search" id="choose-find" autoComplete="off" />
+        </span>
+      </p>
+      <p id="choose-status" role="status" />
+    </>
+  )
+}
+
 function servingsField(
   {slug, title, serves}: ShoppingData['recipes'][number],
   words: Site['words'],
@@ -109,7 +172,9 @@ function servingsField(
       />
       <label for={`servings-${slug}`}>
         {title}
-        {serves === undefined ? <span class="measure">, {words.shopping.batches}</span> : undefined}
+        {serves === undefined ? (
+          <span class="measure">, {words.shopping.script.batches}</span>
+        ) : undefined}
       </label>
     </li>
   )

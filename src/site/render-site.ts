@@ -12,14 +12,14 @@ import {cardSheetsPage, cardsPage} from '../../templates/cards.tsx'
 import {cookbookPage, headedParts} from '../../templates/cookbook.tsx'
 import {figuresPage} from '../../templates/figures.tsx'
 import {foodsPage} from '../../templates/foods.tsx'
-import {indexPage} from '../../templates/index.tsx'
+import {recipeIndex} from '../../templates/index.tsx'
 import {notFoundPage} from '../../templates/not-found.tsx'
 import {markFile} from '../../templates/parts/mark.ts'
 import {planPage} from '../../templates/plan.tsx'
 import {recipePage} from '../../templates/recipe.tsx'
 import {csvText, jsonLdText} from '../../templates/recipe-files.ts'
 import {rulesPage} from '../../templates/rules.tsx'
-import {shoppingPage} from '../../templates/shopping.tsx'
+import {shoppingFiles, shoppingPage} from '../../templates/shopping.tsx'
 import type {Page, Site} from '../../templates/site.ts'
 import {textPage} from '../../templates/text-page.tsx'
 import {wordsFor} from '../../templates/words/words.ts'
@@ -68,7 +68,8 @@ export function* siteFiles(
   const sizes = pictureSizes(input.images)
   const paths: string[] = []
   const offline: SiteFile[] = []
-  for (const page of pages(site)) {
+  const index = recipeIndex(site)
+  for (const page of pages(site, index.pages)) {
     const file = pageFile(onPage(withPlacedPictures(page, sizes)))
     paths.push(file.path)
     if (isKeptOffline(file)) offline.push(file)
@@ -77,6 +78,8 @@ export function* siteFiles(
   for (const computed of site.computed.values()) yield* recipeFiles(site, computed)
   const {address} = input.cookbook.settings
   if (address !== undefined) yield* [feed(site, address), sitemap(address, paths)]
+  yield* index.files
+  yield* shoppingFiles(site)
   yield cookbookHeads(site)
   yield* imageFiles(input)
   const worker = input.assets.find(({path}) => path === workerAssetPath)?.content
@@ -162,9 +165,9 @@ function usersOf(
   return new Map([...users].map(([slug, set]) => [slug, [...set]]))
 }
 
-function* pages(site: Site): Generator<Page> {
+function* pages(site: Site, index: Iterable<Page>): Generator<Page> {
   const {plans, pages} = site.cookbook
-  yield indexPage(site)
+  yield* index
   for (const computed of site.computed.values()) {
     yield recipePage(site, computed)
     yield cardPage(site, computed)

@@ -1,12 +1,22 @@
+import type {FindingData} from '../parts/finding-data.ts'
 import {fill} from '../words/fill.ts'
-import {type Dish, isFound, type Known, plainWords, type Query} from './finding/find.ts'
+import {dishesOf} from './finding/dishes.ts'
+import {type Asked, addressFor, askedIn, type Field, readAddress} from './finding/fields.ts'
+import {type Dish, isFound, meantBy} from './finding/find.ts'
+import {type Order, sorted} from './finding/order.ts'
+import {tableRows} from './finding/table-rows.ts'
 import {element} from './page/element.ts'
+import {loadData} from './page/load-data.ts'
 import {workOffline} from './page/work-offline.ts'
 
 /**
  * Finds and sorts in the table of recipes; what is asked for stands in the address. Without this
- * script the table is all there, by name.
+ * script the table is all there, by name. A long one is in parts, on pages of their own, and what
+ * is searched comes when somebody turns to the finder.
  */
+
+/** Rows that are shown at once, and that a press of the button adds. */
+const rowsAtOnce = 200
 
 const table = document.querySelector<HTMLTableElement>('#recipe-table')
 const finder = document.querySelector<HTMLElement>('#finder')
@@ -15,41 +25,85 @@ const body = table?.tBodies[0]
 if (table && finder && body) start(table, body, finder)
 workOffline()
 
-interface Row {
-  readonly row: HTMLTableRowElement
-  readonly dish: Dish
-  readonly title: string
-}
-
-/** Which column sorts the table, by its key in the head. */
-interface Order {
-  readonly key: string
-  readonly isDown: boolean
+/** The table with what is known of its dishes. */
+interface Found {
+  readonly vocabulary: readonly string[]
+  readonly dishes: readonly Dish[]
+  readonly row: (place: number) => HTMLTableRowElement
 }
 
 function start(table: HTMLTableElement, body: HTMLTableSectionElement, finder: HTMLElement): void {
   const heads = [...table.querySelectorAll<HTMLTableCellElement>('thead th')]
   const keys = heads.map(({dataset}) => dataset.key ?? '')
-  const rows = [...body.rows].map((row) => ({row, dish: dishOf(row, keys), title: titleOf(row)}))
-  const fields = [...finder.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[name]')]
+  const fields = [...finder.querySelectorAll<Field>('[name]')]
+  const more = document.querySelector<HTMLElement>('#find-more')
+  const parts = document.querySelector<HTMLElement>('#recipe-parts')
+  const {source} = finder.dataset
   let order: Order | undefined
+  let limit = rowsAtOnce
+  let found: Found | undefined
+
+  function take(data: FindingData): Found {
+    found = {
+      vocabulary: data.words.names,
+      dishes: dishesOf(data),
+      row: tableRows(body, heads, data),
+    }
+    return found
+  }
+
+  /** Fetches what is searched, unless it is there; `show` is called again when it has come. */
+  function fetchData(): void {
+    if (found !== undefined || source === undefined) return
+    tell(finder.dataset.fetching)
+    loadData(source, '').then(
+      (data) => {
+        // Made by the same build as this page.
+        if (found === undefined && isFindingData(data)) take(data)
+        show()
+      },
+      () => tell(finder.dataset.failed),
+    )
+  }
 
   function show(): void {
-    const query = queryOf(fields)
-    const shown = rows.filter(({row, dish}) => {
-      row.hidden = !isFound(dish, query)
-      return !row.hidden
-    })
-    body.append(...sorted(rows, order).map(({row}) => row))
+    const asked = askedIn(fields)
+    history.replaceState(null, '', addressFor(fields, order))
+    finder
+      .querySelector('#find-without-note')
+      ?.toggleAttribute('hidden', asked.without.length === 0)
+    if (found === undefined) fetchData()
+    else showFound(found, asked)
+  }
+
+  function showFound({dishes, vocabulary, row}: Found, asked: Asked): void {
+    const query = {...asked, words: meantBy(asked.text, vocabulary)}
+    const matches = dishes.flatMap((dish, place) => (isFound(dish, query) ? [place] : []))
+    const shown = sorted(matches, dishes, order).slice(0, limit)
+    body.replaceChildren(...shown.map(row))
     for (const [column, head] of heads.entries()) {
       const isKey = order !== undefined && keys[column] === order.key
       head.ariaSort = isKey ? (order?.isDown ? 'descending' : 'ascending') : null
     }
-    tell(finder, shown.length, rows.length)
-    finder
-      .querySelector('#find-without-note')
-      ?.toggleAttribute('hidden', query.without.length === 0)
-    history.replaceState(null, '', address(fields, order))
+    if (more) more.hidden = shown.length === matches.length
+    // The parts are by name, and of everything.
+    if (parts) parts.hidden = order !== undefined || matches.length < dishes.length
+    const isAll = shown.length === matches.length
+    tell(isAll ? finder.dataset.shown : finder.dataset.some, {
+      shown: shown.length,
+      found: matches.length,
+      all: dishes.length,
+    })
+  }
+
+  function showAnew(): void {
+    limit = rowsAtOnce
+    show()
+  }
+
+  function tell(text: string | undefined, values: Readonly<Record<string, number>> = {}): void {
+    const status = finder.querySelector('#find-status')
+    if (status) status.textContent = fill(text ?? '', values)
   }
 
   for (const [column, head] of heads.entries()) {
@@ -59,108 +113,34 @@ function start(table: HTMLTableElement, body: HTMLTableSectionElement, finder: H
     button.addEventListener('click', () => {
       const key = keys[column] ?? ''
       order = {key, isDown: order?.key === key && !order.isDown}
-      show()
+      showAnew()
     })
   }
-  finder.addEventListener('input', show)
+  finder.addEventListener('input', showAnew)
+  // Before the first sign is typed.
+  finder.addEventListener('focusin', fetchData)
   finder.querySelector('button')?.addEventListener('click', () => {
     for (const field of fields) field.value = ''
     order = undefined
+    showAnew()
+  })
+  more?.querySelector('button')?.addEventListener('click', () => {
+    limit += rowsAtOnce
     show()
   })
   addEventListener('hashchange', () => {
     // A place on the page is no question: `#main`.
     if (!location.hash.includes('=')) return
-    order = read(fields, keys)
-    show()
+    order = readAddress(fields, keys)
+    showAnew()
   })
-  order = read(fields, keys)
+  const inPage = document.querySelector('#finding-data')?.textContent
+  if (inPage) take(JSON.parse(inPage))
+  order = readAddress(fields, keys)
   finder.hidden = false
-  show()
+  if (found !== undefined || location.hash.includes('=')) show()
 }
 
-function titleOf(row: HTMLTableRowElement): string {
-  return row.cells[0]?.textContent ?? ''
-}
-
-function dishOf(row: HTMLTableRowElement, keys: readonly string[]): Dish {
-  const {words = '', tags, diets, allergens, open} = row.dataset
-  return {
-    words: plainWords(`${titleOf(row)} ${words}`),
-    figures: Object.fromEntries([...row.cells].map((cell, column) => [keys[column], known(cell)])),
-    tags: listed(tags, '\n'),
-    diets: listed(diets),
-    allergens: listed(allergens),
-    isOpen: open !== undefined,
-  }
-}
-
-function known({dataset}: HTMLElement): Known | undefined {
-  if (dataset.value === undefined) return undefined
-  return {value: Number(dataset.value), isComplete: dataset.open === undefined}
-}
-
-/** A list in an attribute: neither a diet nor an allergen has a comma in its name. */
-function listed(text: string | undefined, between = ','): readonly string[] {
-  return text === undefined || text === '' ? [] : text.split(between)
-}
-
-type Field = HTMLInputElement | HTMLSelectElement
-
-function queryOf(fields: readonly Field[]): Query {
-  const limits = (kind: string) =>
-    Object.fromEntries(
-      fields
-        .filter(({dataset, value}) => dataset.limit === kind && value !== '')
-        .map(({dataset, value}) => [dataset.figure, Number(value)]),
-    )
-  const value = (name: string) => fields.find((field) => field.name === name)?.value || undefined
-  return {
-    words: plainWords(value('find') ?? ''),
-    most: limits('most'),
-    least: limits('least'),
-    tag: value('tag'),
-    diet: value('diet'),
-    without: listed(value('without')),
-  }
-}
-
-function sorted(rows: readonly Row[], order: Order | undefined): readonly Row[] {
-  if (order === undefined) return rows
-  const {key, isDown} = order
-  const direction = isDown ? -1 : 1
-  if (key === 'title') return isDown ? rows.toReversed() : rows
-  return rows.toSorted(({dish: left}, {dish: right}) => {
-    const [here, there] = [left.figures[key]?.value, right.figures[key]?.value]
-    // What is not known stands last, whichever way the column is sorted.
-    if (here === undefined || there === undefined) {
-      return Number(here === undefined) - Number(there === undefined)
-    }
-    return direction * (here - there)
-  })
-}
-
-function tell(finder: HTMLElement, shown: number, all: number): void {
-  const status = finder.querySelector('#find-status')
-  if (status) status.textContent = fill(finder.dataset.shown ?? '', {shown, all})
-}
-
-/** The address with what is asked for behind its `#`; an address can be kept or handed on. */
-function address(fields: readonly Field[], order: Order | undefined): string {
-  const entries = fields.filter(({value}) => value !== '').map(({name, value}) => [name, value])
-  if (order) entries.push([order.isDown ? 'down' : 'up', order.key])
-  return entries.length === 0 ? location.pathname : `#${new URLSearchParams(entries)}`
-}
-
-/** Fills the fields from the address. @returns how it wants the table sorted */
-function read(fields: readonly Field[], keys: readonly string[]): Order | undefined {
-  const asked = new URLSearchParams(location.hash.slice(1))
-  for (const field of fields) {
-    const value = asked.get(field.name) ?? ''
-    field.value = value
-    // A list that has no such entry, or a number that is none, asks for nothing.
-    if (field.value !== value) field.value = ''
-  }
-  const key = asked.get('down') ?? asked.get('up') ?? ''
-  return keys.includes(key) && key !== '' ? {key, isDown: asked.has('down')} : undefined
+function isFindingData(data: unknown): data is FindingData {
+  return typeof data === 'object' && data !== null && 'slugs' in data
 }

@@ -1,4 +1,4 @@
-import {shoppingList, type Wanted} from '../../src/shopping/shopping-list.ts'
+import {shoppingList} from '../../src/shopping/shopping-list.ts'
 import {type Asked, askedBy, listFragment} from '../parts/list-fragment.ts'
 import type {ShoppingPageData} from '../parts/shopping-data.ts'
 import {type ListRow, listText, plainList} from '../parts/shopping-text.ts'
@@ -7,6 +7,9 @@ import {copyText} from './page/copy-text.ts'
 import {element} from './page/element.ts'
 import {keep, kept} from './page/kept.ts'
 import {workOffline} from './page/work-offline.ts'
+import {foundServings} from './shopping/found-servings.ts'
+import {recipesFrom} from './shopping/recipes.ts'
+import {fieldsOnPage} from './shopping/servings.ts'
 
 /**
  * Sums a list for the servings a reader chooses, by the code that sums the lists of the plans. What
@@ -26,24 +29,54 @@ if (chooser && text) start(chooser, JSON.parse(text))
 workOffline(document.querySelector<HTMLElement>('#offline'))
 
 function start(chooser: HTMLElement, data: ShoppingPageData): void {
-  const fields = [...chooser.querySelectorAll<HTMLInputElement>('input[data-recipe]')]
-  const own = ownLines(chooser, () => show())
+  const recipes = recipesFrom(data.recipes)
+  const found =
+    data.recipes.kind === 'parts'
+      ? foundServings(chooser, {recipes, words: data.words}, () => change())
+      : undefined
+  const servings = found ?? fieldsOnPage(chooser, () => change())
+  /** Slugs of what could not be fetched, until something else is asked for. */
+  const unreachable = new Set<string>()
+  const own = ownLines(chooser, () => change())
   const had = new Set<string>(strings(kept(hadName, keptDays)))
 
   function current() {
-    return listText(shoppingList(data.shopping, chosen(fields)), data.words, had)
+    return listText(shoppingList(recipes.data(), servings.wanted()), data.words, had)
   }
 
+  function change(): void {
+    unreachable.clear()
+    show()
+  }
+
+  /** Shows the list at once, or when what it is summed from has come. */
   function show(): void {
+    const wanted = servings.wanted()
+    const fragment = listFragment(wanted, own.names())
+    keep(listName, fragment)
+    history.replaceState(null, '', fragment || location.pathname)
+    const missing = wanted.filter(({slug}) => !recipes.isThere(slug) && !unreachable.has(slug))
+    if (missing.length === 0) {
+      showList()
+    } else {
+      say(chooser, '#list-status', data.words.fetching)
+      fetchAll(missing.map(({slug}) => slug))
+    }
+  }
+
+  async function fetchAll(slugs: readonly string[]): Promise<void> {
+    await Promise.all(slugs.map((slug) => recipes.fetch(slug).catch(() => unreachable.add(slug))))
+    found?.show()
+    show()
+  }
+
+  function showList(): void {
     const {groups, make} = current()
     const tickable = groups.map(({heading, rows}) => section(heading, rows.map(tickRow)))
     if (make.length > 0) tickable.unshift(section(data.words.makeFirst, make.map(row)))
     const added = own.names()
     if (added.length > 0) tickable.push(section(data.words.own, added.map(ownRow)))
     chooser.querySelector('#list')?.replaceChildren(...tickable)
-    const fragment = listFragment(chosen(fields), added)
-    keep(listName, fragment)
-    history.replaceState(null, '', fragment || location.pathname)
     tell()
   }
 
@@ -53,7 +86,9 @@ function start(chooser: HTMLElement, data: ShoppingPageData): void {
     const names = groups.flatMap(({rows}) => rows.map(({name}) => name))
     const count = [...names, ...own.names()].filter((name) => !had.has(name)).length
     const isEmpty = names.length === 0 && own.names().length === 0
-    say(chooser, '#list-status', isEmpty ? data.words.empty : fill(data.words.count, {count}))
+    const told = isEmpty ? data.words.empty : fill(data.words.count, {count})
+    const left = fill(data.words.incomplete, {names: [...unreachable].join(', ')})
+    say(chooser, '#list-status', unreachable.size > 0 ? `${told} ${left}` : told)
     say(chooser, '#list-cost', cost ?? '')
   }
 
@@ -86,12 +121,11 @@ function start(chooser: HTMLElement, data: ShoppingPageData): void {
   }
 
   function ask({wanted, own: names}: Asked): void {
-    for (const field of fields) field.value = String(servingsOf(field, wanted))
+    servings.ask(wanted)
     own.set(names)
-    show()
+    change()
   }
 
-  for (const field of fields) field.addEventListener('input', show)
   for (const button of chooser.querySelectorAll<HTMLButtonElement>('button[data-plan]')) {
     const plan = data.plans[Number(button.dataset.plan)]
     button.addEventListener('click', () => ask({wanted: plan?.wanted ?? [], own: own.names()}))
@@ -170,18 +204,6 @@ function offerCopies(chooser: HTMLElement, {words}: ShoppingPageData, list: () =
     const button = chooser.querySelector(id)
     button?.addEventListener('click', () => copy(text(), button.textContent.trim()))
   }
-}
-
-function chosen(fields: readonly HTMLInputElement[]): readonly Wanted[] {
-  return fields
-    .map((field) => ({slug: field.dataset.recipe ?? '', servings: Number(field.value)}))
-    .filter(({servings}) => servings > 0)
-}
-
-function servingsOf({dataset}: HTMLElement, wanted: readonly Wanted[]): number {
-  return wanted
-    .filter(({slug}) => slug === dataset.recipe)
-    .reduce((sum, {servings}) => sum + servings, 0)
 }
 
 function section(heading: string, items: readonly HTMLElement[]): HTMLElement {

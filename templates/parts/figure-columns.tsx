@@ -10,25 +10,40 @@ import {isAtLeast, publishedNumber, publishedOn} from './published-figures.ts'
 /** Heads of the columns of main figures, the unit said once. */
 export function figureHeads(words: Words): Part[] {
   return mainNutrients.map((nutrient) => (
-    <th scope="col" class="number" data-key={nutrient}>
+    <th scope="col" class="number">
       {words.nutrient[nutrient]} <span class="unit">{nutrientUnit[nutrient]}</span>
     </th>
   ))
 }
 
-/** The published main figures of a recipe on a basis, one cell each; empty where there is none. */
-export function figureNumbers({cookbook, words}: Site, computed: Computed, basis: Basis): Part[] {
+/** A figure of a column: what sorts and narrows by it, and how it is shown. */
+export interface Cell {
+  readonly text: string
+  readonly value: number
+  /** Only a lower bound. */
+  readonly isOpen: boolean
+}
+
+/** The published main figures of a recipe on a basis; undefined where there is none. */
+export function figureCells(
+  {cookbook, words}: Site,
+  computed: Computed,
+  basis: Basis,
+): readonly (Cell | undefined)[] {
   const figures = publishedOn(basis, mainNutrients, computed, cookbook.settings)
   return mainNutrients.map((_, index) => {
     const figure = figures[index]
     return (
-      <td
-        class="number"
-        data-value={figure && `${figure.value}`}
-        data-open={figure && isAtLeast(figure) ? '' : undefined}
-      >
-        {figure && publishedNumber(figure, words)}
-      </td>
+      figure && {
+        text: publishedNumber(figure, words),
+        value: figure.value,
+        isOpen: isAtLeast(figure),
+      }
     )
   })
+}
+
+/** These figures, one cell of a table each; empty where there is none. */
+export function figureNumbers(site: Site, computed: Computed, basis: Basis): Part[] {
+  return figureCells(site, computed, basis).map((cell) => <td class="number">{cell?.text}</td>)
 }

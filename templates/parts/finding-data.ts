@@ -1,50 +1,84 @@
 import type {Computed} from '../../src/nutrition/computed.ts'
 import {containedAllergens} from '../../src/nutrition/contained-allergens.ts'
-import {batchCost, type Cost} from '../../src/shopping/cost.ts'
 import type {Site} from '../site.ts'
 import {checkedPromises} from './checked-promises.ts'
-import {isAtLeast, publishedOn} from './published-figures.ts'
+import {type DishRow, dishColumns} from './dish-columns.ts'
+import type {Cell} from './figure-columns.tsx'
+import {type Indexed, indexed} from './indexed.ts'
+import {plainWords} from './plain-words.ts'
 
-/** What the finder looks at besides the figures of a row: attributes its script reads. */
-export function searchable({cookbook}: Site, computed: Computed) {
+/** What the finder looks at, one entry a dish in the order of the table. */
+export interface FindingData {
+  readonly slugs: readonly string[]
+  readonly titles: readonly string[]
+  /** Plain words of name, tags and ingredients. */
+  readonly words: Indexed
+  readonly tags: Indexed
+  readonly diets: Indexed
+  /** Held, perhaps held by traces, or held by choice. */
+  readonly allergens: Indexed
+  /** Places of dishes with a food whose allergens nobody stated. */
+  readonly notStated: readonly number[]
+  /** By the keys of the columns. */
+  readonly columns: Readonly<Record<string, ColumnData>>
+}
+
+export interface ColumnData {
+  /** Null where the figure is not known. */
+  readonly values: readonly (number | null)[]
+  readonly texts: readonly string[]
+  /** Places of figures that are only a lower bound. */
+  readonly open: readonly number[]
+}
+
+export function findingData(site: Site, rows: readonly DishRow[]): FindingData {
+  const dishes = rows.map(({computed}) => searched(site, computed))
+  const columns = dishColumns(site).map(
+    ({key}, column) => [key, columnData(rows.map(({cells}) => cells[column]))] as const,
+  )
+  return {
+    slugs: rows.map(({computed}) => computed.recipe.slug),
+    titles: rows.map(({computed}) => computed.recipe.title.value),
+    words: indexed(dishes.map(({words}) => words)),
+    tags: indexed(dishes.map(({tags}) => tags)),
+    diets: indexed(dishes.map(({diets}) => diets)),
+    allergens: indexed(dishes.map(({allergens}) => allergens)),
+    notStated: placesWhere(dishes, ({isOpen}) => isOpen),
+    columns: Object.fromEntries(columns),
+  }
+}
+
+function searched({cookbook}: Site, computed: Computed) {
   const {recipe, lines} = computed
   const tags = recipe.tags.map(({value}) => value)
-  const names = lines.map(({line}) => line.name.value)
   const {diets} = checkedPromises(recipe, cookbook.settings)
   const {contains, mayContain, onlyByChoice, notStated} = containedAllergens(computed)
-  const allergens = new Set([...contains, ...mayContain, ...onlyByChoice])
+  const named = [recipe.title.value, ...tags, ...lines.map(({line}) => line.name.value)]
   return {
-    'data-words': [...tags, ...names].join(' '),
-    'data-tags': tags.join('\n'),
-    'data-diets': diets.map(({name}) => name).join(','),
-    'data-allergens': [...allergens].join(','),
-    'data-open': notStated.size > 0 ? '' : undefined,
+    words: named.flatMap(plainWords),
+    tags,
+    diets: diets.map(({name}) => name),
+    allergens: [...contains, ...mayContain, ...onlyByChoice],
+    isOpen: notStated.size > 0,
   }
 }
 
-/** Grams of protein that come with 100 kcal, by the figures that are published. */
-export function proteinDensity({cookbook}: Site, computed: Computed) {
-  const [energy, protein] = publishedOn(
-    'serving',
-    ['energy', 'protein'],
-    computed,
-    cookbook.settings,
-  )
-  if (!energy || !protein || energy.value <= 0) return undefined
+function columnData(cells: readonly (Cell | undefined)[]): ColumnData {
   return {
-    value: (protein.value / energy.value) * 100,
-    isOpen: isAtLeast(energy) || isAtLeast(protein),
+    values: cells.map((cell) => (cell === undefined ? null : tidy(cell.value))),
+    texts: cells.map((cell) => cell?.text ?? ''),
+    open: placesWhere(cells, (cell) => cell?.isOpen === true),
   }
 }
 
-/** Whether any food of the cookbook has a price: without one nobody is told of costs. */
-export function hasCosts({shopping}: Site): boolean {
-  return shopping.foods.some(({price}) => price !== undefined)
+/** Six digits are finer than any figure is known. */
+function tidy(value: number): number {
+  return Number(value.toPrecision(6))
 }
 
-export function servingCost({shopping}: Site, slug: string): Cost | undefined {
-  const recipe = shopping.recipes.find((one) => one.slug === slug)
-  const cost = recipe && batchCost(recipe, shopping)
-  if (cost === undefined || recipe?.serves === undefined) return undefined
-  return {...cost, amount: cost.amount / recipe.serves}
+function placesWhere<Value>(
+  values: readonly Value[],
+  isMeant: (value: Value) => boolean,
+): readonly number[] {
+  return values.flatMap((value, place) => (isMeant(value) ? [place] : []))
 }

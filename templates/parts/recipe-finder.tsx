@@ -1,15 +1,30 @@
 import {dietNames} from '../../src/check/absences/diet.ts'
 import {allergenGroups} from '../../src/food/allergens.ts'
-import type {Computed} from '../../src/nutrition/computed.ts'
+import {findingDataPath} from '../addresses.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
-import {hasCosts, searchable} from './finding-data.ts'
+import {hasCosts} from './dish-columns.ts'
+import type {FindingData} from './finding-data.ts'
+import {jsonScript} from './json-script.ts'
 
-/** Fields that narrow the table of recipes. Hidden until the script that reads them has come. */
-export function recipeFinder(site: Site, dishes: readonly Computed[]): Part {
+/**
+ * Fields that narrow the table of recipes. Hidden until the script that reads them has come.
+ * @param isWhole whether the table stands on the page with all its rows, and so do the data
+ */
+export function recipeFinder(site: Site, data: FindingData, isWhole: boolean): Part {
   const {finding} = site.words
   return (
-    <search id="finder" aria-label={finding.label} hidden data-shown={finding.shown}>
+    <search
+      id="finder"
+      aria-label={finding.label}
+      hidden
+      data-shown={finding.shown}
+      data-some={finding.some}
+      data-fetching={finding.fetching}
+      data-failed={finding.failed}
+      data-source={isWhole ? undefined : findingDataPath}
+    >
+      {isWhole ? jsonScript(data, 'application/json', 'finding-data') : undefined}
       <div class="row">
         <p>
           <label for="find-words">{finding.words}</label>
@@ -22,7 +37,7 @@ export function recipeFinder(site: Site, dishes: readonly Computed[]): Part {
         {hasCosts(site)
           ? limitField('most', 'cost', finding.mostCost(site.cookbook.settings.currency))
           : undefined}
-        {choices(site, dishes)}
+        {choices(site, data)}
         <p>
           <button type="button">{finding.clear}</button>
         </p>
@@ -55,25 +70,20 @@ function limitField(limit: 'most' | 'least', figure: string, label: string): Par
 }
 
 /** Only what some dish has can be chosen. */
-function choices(site: Site, dishes: readonly Computed[]): Part {
-  const {words, cookbook} = site
+function choices({words, cookbook}: Site, {tags, diets, allergens}: FindingData): Part {
   const {finding} = words
-  const rows = dishes.map((dish) => searchable(site, dish))
-  const tags = new Set(dishes.flatMap(({recipe}) => recipe.tags.map(({value}) => value)))
-  const diets = new Set(rows.flatMap((row) => row['data-diets'].split(',')))
-  const held = new Set(rows.flatMap((row) => row['data-allergens'].split(',')))
   const groups = allergenGroups[cookbook.settings.rules]
-    .filter(({members}) => members.some((member) => held.has(member)))
+    .filter(({members}) => members.some((member) => allergens.names.includes(member)))
     .map((group) => [group.members.join(','), words.allergenGroup(group)] as const)
   return (
     <>
-      {choice('tag', finding.tag, finding.any, [...tags].sort().map(asItself))}
+      {choice('tag', finding.tag, finding.any, [...tags.names].sort().map(asItself))}
       {choice(
         'diet',
         finding.diet,
         finding.any,
         dietNames
-          .filter((name) => diets.has(name))
+          .filter((name) => diets.names.includes(name))
           .map((name) => [name, words.safety.promise(name)] as const),
       )}
       {choice('without', finding.without, finding.anyAllergen, groups)}

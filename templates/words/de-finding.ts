@@ -19,5 +19,9 @@ export const finding: (typeof en)['finding'] = {
   density: 'Eiweiß je 100 kcal',
   cost: 'Kosten',
   costOf: (amount, currency) => `${amount} ${currency}`,
+  more: 'Mehr zeigen',
+  fetching: 'Was durchsucht wird, wird geholt …',
+  failed: 'Was durchsucht wird, lässt sich nicht holen: Gibt es ein Netz?',
+  some: '{found} von {all} gefunden, die ersten {shown} gezeigt',
   shown: '{shown} von {all} gezeigt',
 }

@@ -20,7 +20,7 @@ export const shopping: (typeof en)['shopping'] = {
   intro:
     'Gewichte wie gekauft, mit Schale und Knochen, aufgerundet. Fonds, Teige und Soßen sind zerlegt in das, woraus sie gemacht werden.',
   choose: 'Portionen wählen',
-  batches: 'Mengen',
+  find: 'Ein Rezept finden',
   result: 'Zu kaufen',
   plans: 'Listen zu den Plänen',
   noPlans:
@@ -32,6 +32,12 @@ export const shopping: (typeof en)['shopping'] = {
   copyList: 'Liste kopieren',
   copyLink: 'Link dazu kopieren',
   script: {
+    batches: 'Mengen',
+    more: 'und {count} weitere: mehr vom Namen schreiben',
+    noneFound: 'Kein Rezept heißt so.',
+    fetching: 'Wird geholt …',
+    failed: 'Lässt sich nicht holen: Gibt es ein Netz?',
+    incomplete: 'Nicht auf der Liste, weil es sich nicht holen lässt: {names}.',
     own: 'Von Hand dazu',
     remove: '{name} von der Liste nehmen',
     had: 'Im Haus: {name}',

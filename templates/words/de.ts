@@ -187,6 +187,8 @@ export const de: Words = {
     batch: 'Menge',
     keeps: 'Hält',
     planned: 'Pläne',
+    parts: 'Alle Rezepte nach Namen',
+    componentParts: 'Alles vorher Gemachte nach Namen',
   },
 
   plan: {

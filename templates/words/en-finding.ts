@@ -18,6 +18,10 @@ export const finding = {
   density: 'Protein per 100 kcal',
   cost: 'Cost',
   costOf: (amount: string, currency: string) => `${amount} ${currency}`,
+  more: 'Show more',
+  fetching: 'Fetching what is searched …',
+  failed: 'What is searched cannot be fetched: is there a network?',
   /** Filled in by the script of the page. */
+  some: '{found} of {all} found, the first {shown} shown',
   shown: '{shown} of {all} shown',
 }

@@ -19,7 +19,7 @@ export const shopping = {
   intro:
     'Weights are as bought, with peel and bone, rounded up. Stocks, doughs and sauces are taken apart into what they are made from.',
   choose: 'Choose servings',
-  batches: 'batches',
+  find: 'Find a recipe',
   result: 'To buy',
   plans: 'Lists for the plans',
   noPlans:
@@ -33,6 +33,12 @@ export const shopping = {
 
   /** What the script of the page says. */
   script: {
+    batches: 'batches',
+    more: 'and {count} more: write more of the name',
+    noneFound: 'No recipe is called so.',
+    fetching: 'Fetching …',
+    failed: 'Cannot be fetched: is there a network?',
+    incomplete: 'Not on the list, as it cannot be fetched: {names}.',
     own: 'Added by hand',
     remove: 'Take {name} off the list',
     had: 'At home: {name}',

@@ -189,6 +189,8 @@ export const en = {
     batch: 'Batch',
     keeps: 'Keeps',
     planned: 'Plans',
+    parts: 'All recipes by name',
+    componentParts: 'All that is made ahead, by name',
   },
 
   plan: {

@@ -128,7 +128,7 @@ describe('the table of the demo', () => {
     await page.goto(`${demo.url('index.html')}#energy=450&protein=25&diet=vegetarian&down=protein`)
     expect(await page.getByLabel('Energy at most, kcal').inputValue()).toBe('450')
     const proteins = await page.$$eval('#recipe-table tbody tr:not([hidden])', (rows) =>
-      rows.map((row) => Number(row.querySelectorAll('td')[1]?.dataset.value)),
+      rows.map((row) => Number(row.querySelectorAll('td')[1]?.textContent)),
     )
     expect(proteins).toEqual(proteins.toSorted((left, right) => right - left))
     await page.getByLabel('Tag', {exact: true}).selectOption('soup')

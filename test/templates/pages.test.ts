@@ -1,20 +1,28 @@
+import type {Root} from 'hast'
 import {describe, expect, test} from 'vitest'
 import {cardPage} from '../../templates/card.tsx'
 import {figuresPage} from '../../templates/figures.tsx'
 import {foodsPage} from '../../templates/foods.tsx'
-import {indexPage} from '../../templates/index.tsx'
+import {recipeIndex} from '../../templates/index.tsx'
 import {notFoundPage} from '../../templates/not-found.tsx'
 import {planPage} from '../../templates/plan.tsx'
 import {rulesPage} from '../../templates/rules.tsx'
 import {shoppingPage} from '../../templates/shopping.tsx'
+import type {Site} from '../../templates/site.ts'
 import {textPage} from '../../templates/text-page.tsx'
 import {computedOf, cookbook, sampleSite} from './sample.ts'
 import {byClass, byId, byTag, elements, rowsOf, textOf} from './tree.ts'
 
 const site = sampleSite()
 
+function indexTree(of: Site): Root {
+  const [first] = recipeIndex(of).pages
+  if (first === undefined) throw new Error('a site has a first page')
+  return first.tree
+}
+
 describe('the first page', () => {
-  const {tree} = indexPage(site)
+  const tree = indexTree(site)
 
   test('lists dishes by the serving, as stated or else as computed', () => {
     const rows = rowsOf(byId(tree, 'recipe-table'))
@@ -52,7 +60,7 @@ describe('the first page', () => {
   })
 
   test('of an empty cookbook has no empty table', () => {
-    const empty = indexPage(sampleSite({}, {recipes: new Map(), plans: [], pages: []})).tree
+    const empty = indexTree(sampleSite({}, {recipes: new Map(), plans: [], pages: []}))
     expect(byTag(empty, 'table')).toEqual([])
     expect(byTag(empty, 'h2')).toEqual([])
   })
@@ -222,6 +230,6 @@ test('a page of the writer’s own has its text, and stands in the head of every
   const [about] = cookbook.pages
   if (about === undefined) throw new Error('the sample has a page')
   expect(textOf(textPage(site, about).tree)).toContain('Typed in for the tests.')
-  const hrefs = byTag(indexPage(site).tree, 'a').map(({properties}) => properties.href)
+  const hrefs = byTag(indexTree(site), 'a').map(({properties}) => properties.href)
   expect(hrefs).toContain('pages/about/index.html')
 })

@@ -5,7 +5,7 @@ import {captionText} from '../../templates/caption.ts'
 import {cardPage} from '../../templates/card.tsx'
 import {figuresPage} from '../../templates/figures.tsx'
 import {foodsPage} from '../../templates/foods.tsx'
-import {indexPage} from '../../templates/index.tsx'
+import {recipeIndex} from '../../templates/index.tsx'
 import {notFoundPage} from '../../templates/not-found.tsx'
 import {planPage} from '../../templates/plan.tsx'
 import {recipePage} from '../../templates/recipe.tsx'
@@ -95,7 +95,7 @@ describe('a German site', () => {
   if (!plan) throw new Error('the sample has no plan')
   const pot = computedOf(site, 'barley-pot')
   const pages = [
-    indexPage(site),
+    ...recipeIndex(site).pages,
     recipePage(site, pot),
     cardPage(site, pot),
     shoppingPage(site),

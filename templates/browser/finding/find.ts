@@ -1,9 +1,10 @@
 import {slips} from '../../../src/units/nearest.ts'
+import {plainWords} from '../../parts/plain-words.ts'
 
-/** A dish as its row in the table tells it. */
+/** A dish as the data of the table tell it. */
 export interface Dish {
-  /** Plain words of its name, its tags and its ingredients. */
-  readonly words: readonly string[]
+  /** Of its name, its tags and its ingredients: places in the vocabulary. */
+  readonly words: readonly number[]
   readonly figures: Readonly<Record<string, Known | undefined>>
   readonly tags: readonly string[]
   readonly diets: readonly string[]
@@ -21,7 +22,8 @@ export interface Known {
 
 /** What a reader asks for; what is absent does not matter. */
 export interface Query {
-  readonly words: readonly string[]
+  /** For each word that was typed, the words of the vocabulary that it may mean. */
+  readonly words: readonly ReadonlySet<number>[]
   readonly most: Readonly<Record<string, number>>
   readonly least: Readonly<Record<string, number>>
   readonly tag?: string | undefined
@@ -32,7 +34,7 @@ export interface Query {
 /** Whether a dish is what is asked for. What nobody knows of it never counts in its favour. */
 export function isFound(dish: Dish, {words, most, least, tag, diet, without}: Query): boolean {
   return (
-    words.every((word) => dish.words.some((other) => isAlike(word, other))) &&
+    words.every((meant) => dish.words.some((word) => meant.has(word))) &&
     Object.entries(most).every(([name, limit]) => isAtMost(dish.figures[name], limit)) &&
     Object.entries(least).every(([name, limit]) => (dish.figures[name]?.value ?? 0) >= limit) &&
     (tag === undefined || dish.tags.includes(tag)) &&
@@ -45,14 +47,17 @@ function isAtMost(figure: Known | undefined, limit: number): boolean {
   return figure?.isComplete === true && figure.value <= limit
 }
 
-/** Lower case without accents, word by word. */
-export function plainWords(text: string): readonly string[] {
-  return text
-    .normalize('NFKD')
-    .replaceAll(/\p{Mark}/gu, '')
-    .toLowerCase()
-    .split(/[^\p{Letter}\p{Number}]+/u)
-    .filter((word) => word !== '')
+/**
+ * What each word of a text may mean. A vocabulary is looked through once, however many dishes
+ * use its words.
+ */
+export function meantBy(
+  text: string,
+  vocabulary: readonly string[],
+): readonly ReadonlySet<number>[] {
+  return plainWords(text).map(
+    (typed) => new Set(vocabulary.flatMap((word, place) => (isAlike(typed, word) ? [place] : []))),
+  )
 }
 
 /** Slips of the pen that a word of a length may hold: none in `egg`, one in `lentil`, two in `chickpeas`. */

@@ -3,12 +3,15 @@ import {
   type Dish,
   isAlike,
   isFound,
-  plainWords,
+  meantBy,
   type Query,
 } from '../../../templates/browser/finding/find.ts'
+import {plainWords} from '../../../templates/parts/plain-words.ts'
+
+const vocabulary = ['scones', ...plainWords('Crème brûlée, low-fat skyr')]
 
 const dish: Dish = {
-  words: plainWords('Crème brûlée, low-fat skyr'),
+  words: [1, 2, 3, 4, 5],
   figures: {
     energy: {value: 400, isComplete: true},
     fibre: {value: 4, isComplete: false},
@@ -28,11 +31,11 @@ describe('a dish is found', () => {
 
   test.each([['creme'], ['BRULEE'], ['low fat'], ['sky'], ['skyr'], ['cremé brule'], ['burlee']])(
     'by %s',
-    (typed) => expect(found({words: plainWords(typed)})).toBe(true),
+    (typed) => expect(found({words: meantBy(typed, vocabulary)})).toBe(true),
   )
 
   test.each([['egg'], ['scone'], ['creme caramel'], ['sxyz']])('not by %s', (typed) =>
-    expect(found({words: plainWords(typed)})).toBe(false),
+    expect(found({words: meantBy(typed, vocabulary)})).toBe(false),
   )
 
   test('up to its very figure, and not below', () => {
