@@ -11,6 +11,8 @@ import {
 import path from 'node:path'
 import process from 'node:process'
 import {describe, expect, test, vi} from 'vitest'
+import {foodsImportCommand} from '../../src/cli/foods-import-command.ts'
+import {EnvironmentFailure} from '../../src/cookbook/environment-failure.ts'
 import {putFiles, temporaryFolder} from '../temporary-folder.ts'
 import {bundledCommand} from './command.ts'
 
@@ -280,6 +282,19 @@ function changed(name: keyof typeof folder, from: string, to: string) {
   return {...folder, [name]: folder[name].replace(from, to)}
 }
 
+/** Within this process: the command ends with 2 and the message of what was thrown. */
+async function refused(cwd: string, download: string, told: RegExp): Promise<void> {
+  const content = path.join(cwd, 'content')
+  const options = {content, as: 'branded', color: false, quiet: true}
+  const failure = await foodsImportCommand(path.join(cwd, download), options).catch(
+    (error: unknown) => error,
+  )
+  expect(failure).toBeInstanceOf(EnvironmentFailure)
+  expect(failure).toMatchObject({message: expect.stringMatching(told)})
+  const tables = path.join(content, 'tables')
+  expect(existsSync(tables) ? readdirSync(tables) : []).toEqual([])
+}
+
 describe('a folder that is cut off or mislabelled is refused with its row', () => {
   const figures = folder['fdc/food_nutrient.csv']
   const counts = 'fdc/all_downloaded_table_record_counts.csv'
@@ -340,12 +355,8 @@ describe('a folder that is cut off or mislabelled is refused with its row', () =
       changed('fdc/food.csv', '"415"', '"4294967296"'),
       /food.csv, line 4: expected a number as `fdc_id`, not `4294967296`/,
     ],
-  ])('%s', (_, files, told) => {
-    const {code, stderr, cwd, table} = imported(files)
-    expect(stderr).toMatch(told)
-    expect(code).toBe(2)
-    expect(existsSync(table)).toBe(false)
-    expect(readdirSync(path.join(cwd, 'content/tables'))).toEqual([])
+  ])('%s', async (_, files, told) => {
+    await refused(kitchen(files), 'fdc', told)
   })
 
   test('but of many one that cannot be used is left out, and told', () => {
@@ -402,12 +413,8 @@ describe('JSON that is cut off or mislabelled is refused with its food', () => {
     ],
     ['no foods', '{"BrandedFoods": []}', /has no foods/],
     ['no JSON', '<html></html>', /line 1, food 0: expected an object with one list of objects/],
-  ])('%s', (_, text, told) => {
-    const {code, stderr, cwd, table} = imported({'branded.json': text}, 'branded.json')
-    expect(stderr).toMatch(told)
-    expect(code).toBe(2)
-    expect(existsSync(table)).toBe(false)
-    expect(existsSync(path.join(cwd, 'content/tables/branded.tsv'))).toBe(false)
+  ])('%s', async (_, text, told) => {
+    await refused(kitchen({'branded.json': text}), 'branded.json', told)
   })
 })
 
