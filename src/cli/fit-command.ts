@@ -114,7 +114,7 @@ async function checked(
     return exitCodes.errorsFound
   }
   if (options.write !== true || fixes.length === 0) return exitCodes.fine
-  await mendFiles(options.content, [{source, text}])
+  await mendFiles(options.content, [{source, text}], options)
   remark(`\n${file} written.\n`, options)
   const errors = after.messages.filter((one) => one.file === file && one.severity === 'error')
   if (errors.length > 0) {

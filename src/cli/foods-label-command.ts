@@ -61,7 +61,7 @@ export async function foodsLabelCommand(
     tell(`\nNot written. ${hint}:\n\n${entryLines(entry).map(printable).join('\n')}\n`)
     return exitCodes.errorsFound
   }
-  if (source) await mendFiles(content, [{source, text}])
+  if (source) await mendFiles(content, [{source, text}], options)
   else createFiles(content, new Map([[foodsFile, text]]))
   remark(`Wrote ${entry.name} into ${path.join(content, foodsFile)}\n`, options)
   return exitCodes.fine

@@ -5,7 +5,8 @@ import {decodeText} from '../cookbook/decode-text.ts'
 import {diskReason, EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import type {SourceText} from '../cookbook/sources.ts'
 import {keepBefore} from './keep-before.ts'
-import {tell} from './output.ts'
+import {remark} from './output.ts'
+import type {SharedOptions} from './shared-options.ts'
 
 /** A file of the cookbook, as it was read and as it is to be. */
 export interface MendedFile {
@@ -16,7 +17,11 @@ export interface MendedFile {
 /**
  * Writes mended files, each whole or not at all, and keeps what they were; byte order marks stay.
  */
-export async function mendFiles(folder: string, files: readonly MendedFile[]): Promise<void> {
+export async function mendFiles(
+  folder: string,
+  files: readonly MendedFile[],
+  options: Pick<SharedOptions, 'quiet'>,
+): Promise<void> {
   if (files.length === 0) return
   const kept = await named(folder, () =>
     keepBefore(
@@ -28,7 +33,7 @@ export async function mendFiles(folder: string, files: readonly MendedFile[]): P
     const file = path.join(folder, source.path)
     await named(file, () => mendFile(file, source, text))
   }
-  tell(`As it was before: ${kept}\n`)
+  remark(`As it was before: ${kept}\n`, options)
 }
 
 /** What the disk refuses is told with the file's name. */

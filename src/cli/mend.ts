@@ -19,7 +19,7 @@ export async function mend(
   options: Pick<SharedOptions, 'quiet'>,
 ): Promise<ExaminedFolder> {
   const files = mendedFiles(folder, isWanted)
-  await mendFiles(content, files)
+  await mendFiles(content, files, options)
   for (const {source} of files) {
     const count = fixesOf(source, folder).length
     remark(`${folder.filePath(source.path)}: ${countText(count, 'finding')} mended\n`, options)

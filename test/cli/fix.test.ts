@@ -2,7 +2,7 @@ import {chmodSync, readdirSync, readFileSync, statSync} from 'node:fs'
 import path from 'node:path'
 import process from 'node:process'
 import {describe, expect, test} from 'vitest'
-import {putFiles, temporaryFolder} from '../temporary-folder.ts'
+import {temporaryFolder} from '../temporary-folder.ts'
 import {bundledCommand, everyByte} from './command.ts'
 
 const {run} = bundledCommand()
