@@ -2,12 +2,18 @@
 
 import {describe, expect, test} from 'vitest'
 import {energyGap} from '../../src/check/energy-gap.ts'
+import type {MacroSpans} from '../../src/nutrition/energy-of-macros.ts'
 import type {Span} from '../../src/units/span.ts'
 
 const exactly = (value: number): Span => ({low: value, value, high: value})
 
 /** 400 kcal by the general factors 4-4-9 (21 CFR 101.9(c)(1)(i)(B)), 50 g of macros beside fat. */
-const macros = {protein: exactly(10), fat: exactly(20), carbohydrate: exactly(45)}
+const macros: MacroSpans = {
+  protein: exactly(10),
+  fat: exactly(20),
+  carbohydrate: exactly(45),
+  carbohydrateIs: 'total',
+}
 
 const gap = (kcal: number, grams = 100, slack = 0) =>
   energyGap(exactly(kcal), macros, {slack, grams})
