@@ -14,7 +14,7 @@ import {mappingText, refuseSecond, wholeFile, withWorkFolder} from './import-fil
 import {importRows} from './import-rows.ts'
 import type {ImportedFoods, LargeOut} from './imported-foods.ts'
 import {kindOfDownload} from './kind-of-download.ts'
-import {print, tell} from './output.ts'
+import {print, remark, tell} from './output.ts'
 import {Progress} from './progress.ts'
 import type {SharedOptions} from './shared-options.ts'
 
@@ -40,23 +40,23 @@ export async function foodsImportCommand(file: string, options: ImportOptions): 
   }
   const small = path.join(content, 'tables', `${as}.tsv`)
   const large = path.join(content, 'tables', `${as}${largeTableEnding}`)
-  const fdcId = `${as}/<fdc_id>`
+  const named = {...options, id: `${as}/<fdc_id>`}
   switch (await kindOfDownload(file)) {
     case 'folder':
       refuseSecond(large)
-      return told(small, fdcId, await wholeFile(small, (out) => importFdc(file, out)))
+      return told(small, await wholeFile(small, (out) => importFdc(file, out)), named)
     case 'json':
       refuseSecond(large)
-      return told(small, fdcId, await wholeFile(small, (out) => importFdcJson(file, out)))
+      return told(small, await wholeFile(small, (out) => importFdcJson(file, out)), named)
     case 'branded folder':
       refuseSecond(small)
-      return told(large, fdcId, await largeFile(large, options, (out) => importBranded(file, out)))
+      return told(large, await largeFile(large, options, (out) => importBranded(file, out)), named)
     case 'branded json':
       refuseSecond(small)
       return told(
         large,
-        fdcId,
         await largeFile(large, options, (out) => importBrandedJson(file, out)),
+        named,
       )
     case 'text':
       refuseSecond(large)
@@ -82,7 +82,7 @@ async function largeFile(
 async function importText(
   file: string,
   target: string,
-  {as, map, color}: ImportOptions,
+  {as, map, color, quiet}: ImportOptions,
 ): Promise<ExitCode> {
   // Not `.yaml`: a text there that no build reads would be told at every check.
   const saved = path.join(path.dirname(target), `${as}.mapping`)
@@ -96,13 +96,18 @@ async function importText(
   const count = await wholeFile(target, (out) => importRows(file, mapping, out))
   if (map !== undefined) await wholeFile(saved, (out) => out.writeFile(text))
   const heading = mapping.columns[0]?.from.join(' ') ?? 'id'
-  return told(target, `${as}/<${heading}>`, {count})
+  return told(target, {count}, {id: `${as}/<${heading}>`, quiet})
 }
 
-function told(target: string, id: string, {count, leftOut}: ImportedFoods): ExitCode {
+function told(
+  target: string,
+  {count, leftOut}: ImportedFoods,
+  {id, quiet}: {readonly id: string; readonly quiet: boolean},
+): ExitCode {
   print(`${target}: ${countText(count, 'food')}, named ${id}\n`)
   if (leftOut) {
-    tell(`${countText(leftOut.count, 'food')} left out as unusable, the first: ${leftOut.first}\n`)
+    const left = `${countText(leftOut.count, 'food')} left out as unusable`
+    remark(`${left}, the first: ${leftOut.first}\n`, {quiet})
   }
   return exitCodes.fine
 }
