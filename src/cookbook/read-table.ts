@@ -31,11 +31,12 @@ export function readTable({path, text}: SourceText): {
   // The rows read of a large table are no lines of its file.
   const hasLines = !path.endsWith(largeTableEnding)
   const pointAt = pointsOf(text)
-  for (const {kind, place, ...fault} of faults) {
-    // A lone carriage return ends a line for an editor, and none for a table.
+  for (const {kind, place, reason, ...fault} of faults) {
+    // A lone carriage return ends a line for an editor and in a message, and none for a table.
     const [first, last] = [place.start.offset ?? 0, place.end.offset ?? 0]
     const shown = hasLines && {place: placeBetween(pointAt, first, last)}
-    report({ruleId: ruleOfFault[kind], ...fault, ...shown})
+    const oneLine = reason.replaceAll('\r', '␍')
+    report({ruleId: ruleOfFault[kind], reason: oneLine, ...fault, ...shown})
   }
   return {table, problems}
 }

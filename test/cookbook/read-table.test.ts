@@ -60,3 +60,8 @@ test('A fault behind a lone carriage return is on the line where an editor shows
   const {problems} = readTable({path: 'tables/national.tsv', text})
   expect(problems[0]?.place?.start).toEqual({line: 3, column: 2, offset: 22})
 })
+
+test('A message is one line, whatever a cell holds', () => {
+  const {problems} = readTable({path: 'tables/national.tsv', text: 'id\tn\rame\n7\tLard\n'})
+  expect(problems[0]?.reason).toBe('Column 2 of the table is `n␍ame`, expected `name`')
+})
