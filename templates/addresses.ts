@@ -8,6 +8,8 @@ export const figuresPath = 'figures/index.html'
 export const foodsPath = 'foods/index.html'
 /** Messages name it too. */
 export const rulesPath = rulesPagePath
+/** Shows what the pages are made of. */
+export const stylePath = 'style/index.html'
 export const cookbookPath = 'cookbook/index.html'
 export const cookbookHeadsPath = 'cookbook/heads.css'
 export const cardsPath = 'cards/index.html'

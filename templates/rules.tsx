@@ -1,6 +1,6 @@
 import type {RuleExample} from '../src/check/rule-example.ts'
 import type {RuleText} from '../src/check/rule-texts.ts'
-import {overviewStylesheetPath, rulesPath} from './addresses.ts'
+import {overviewStylesheetPath, relativeHref, rulesPath, stylePath} from './addresses.ts'
 import type {Part} from './part.ts'
 import {checksLanguage} from './parts/checks-language.ts'
 import {shell} from './shell.tsx'
@@ -18,6 +18,9 @@ export function rulesPage(site: Site): Page {
         <h1>{words.rulesPage.title}</h1>
         <p>{words.rulesPage.intro}</p>
         {site.rules.map((rule) => ruleSection(rule, words))}
+        <p class="ways-on">
+          <a href={relativeHref(rulesPath, stylePath)}>{words.stylePage.title}</a>
+        </p>
       </>
     ),
   })

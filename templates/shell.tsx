@@ -80,7 +80,6 @@ function head(site: Site, page: Shell): Element {
     <title>{isFirst ? settings.title : `${page.title} – ${settings.title}`}</title>,
     <meta name="viewport" content="width=device-width, initial-scale=1" />,
     <meta httpEquiv="Content-Security-Policy" content={contentPolicy} />,
-    <meta name="color-scheme" content="light dark" />,
     description === '' ? undefined : <meta name="description" content={description} />,
     settings.address === undefined ? undefined : (
       <link rel="canonical" href={absoluteHref(settings.address, page.path)} />

@@ -21,6 +21,7 @@ import {csvText, jsonLdText} from '../../templates/recipe-files.ts'
 import {rulesPage} from '../../templates/rules.tsx'
 import {shoppingFiles, shoppingPage} from '../../templates/shopping.tsx'
 import type {Page, Site} from '../../templates/site.ts'
+import {stylePage} from '../../templates/style.tsx'
 import {textPage} from '../../templates/text-page.tsx'
 import {wordsFor} from '../../templates/words/words.ts'
 import type {RuleText} from '../check/rule-texts.ts'
@@ -180,6 +181,7 @@ function* pages(site: Site, index: Iterable<Page>): Generator<Page> {
   yield figuresPage(site)
   yield foodsPage(site)
   yield rulesPage(site)
+  yield stylePage(site)
   for (const page of pages) yield textPage(site, page)
   yield notFoundPage(site)
 }

@@ -1,7 +1,10 @@
 import type {Source} from './source.ts'
 
 /** What each source adds to a value; see `Uncertain`. */
-export type Parts = ReadonlyMap<Source, number>
+export type Parts = Pick<
+  ReadonlyMap<Source, number>,
+  'size' | 'has' | 'keys' | 'values' | typeof Symbol.iterator
+>
 
 /** `factor` × a quantity's parts, as one term of a sum. */
 export interface PartsTerm {
@@ -52,10 +55,6 @@ export class LinearParts implements Parts {
     return this.#map.size
   }
 
-  get(source: Source): number | undefined {
-    return this.#map.get(source)
-  }
-
   has(source: Source): boolean {
     return this.#map.has(source)
   }
@@ -68,17 +67,7 @@ export class LinearParts implements Parts {
     return this.#map.values()
   }
 
-  entries(): MapIterator<[Source, number]> {
-    return this.#map.entries()
-  }
-
   [Symbol.iterator](): MapIterator<[Source, number]> {
     return this.#map[Symbol.iterator]()
-  }
-
-  forEach(visit: (part: number, source: Source, map: Parts) => void): void {
-    this.#map.forEach((part, source) => {
-      visit(part, source, this)
-    })
   }
 }

@@ -11,6 +11,7 @@ import type {Site} from '../site.ts'
 import {withDecimal} from '../words/decimal.ts'
 import type {Words} from '../words/en.ts'
 import {scaledFrom} from './line-notes.ts'
+import {tinText} from './tin-text.ts'
 
 /** Baker's percentages, and other tins; undefined where there is no flour to speak of. */
 export function bakingPart({words}: Site, computed: Computed): Part {
@@ -69,7 +70,8 @@ function hydrationText({hydrationPercent, effectiveHydration}: BakersPercentages
     : `${words.baking.hydration(plain)} ${words.baking.effective(effective)}`
 }
 
-function tinsPart(tins: readonly OtherTin[], {baking, ...words}: Words): Part {
+function tinsPart(tins: readonly OtherTin[], words: Words): Part {
+  const {baking} = words
   const haveVolumes = tins.some(({byVolume}) => byVolume !== undefined)
   return (
     <>
@@ -84,7 +86,7 @@ function tinsPart(tins: readonly OtherTin[], {baking, ...words}: Words): Part {
         <tbody>
           {tins.map(({pan, byArea, byVolume = byArea}) => (
             <tr>
-              <th scope="row">{pan.text}</th>
+              <th scope="row">{tinText(pan, words)}</th>
               <td>{times(byVolume, words)}</td>
             </tr>
           ))}
@@ -95,6 +97,6 @@ function tinsPart(tins: readonly OtherTin[], {baking, ...words}: Words): Part {
   )
 }
 
-function times(factor: number, words: Pick<Words, 'decimal'>): string {
+function times(factor: number, words: Words): string {
   return withDecimal(`× ${roundedText(factor, 2)}`, words)
 }

@@ -1,9 +1,10 @@
-import {lengthUnit, millimetresPer} from '../../src/nutrition/baking/length-unit.ts'
+import {lengthUnit} from '../../src/nutrition/baking/length-unit.ts'
 import type {Computed} from '../../src/nutrition/computed.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
 import {cookingData} from './cooking-data.ts'
 import {jsonScript} from './json-script.ts'
+import {lengthNumber} from './tin-text.ts'
 
 /** How much to make, by servings, by what there is, by the tin. Hidden until its script has come. */
 export function cookingForm(site: Site, computed: Computed): Part {
@@ -82,7 +83,7 @@ function tinFields({words: {cooking}}: Site, {recipe}: Computed): Part {
         min="0"
         step="any"
         inputMode="decimal"
-        value={millimetres && roundedPlainly(millimetres / millimetresPer[unit])}
+        value={millimetres && lengthNumber(millimetres, unit)}
       />
     </label>
   )
@@ -102,8 +103,4 @@ function tinFields({words: {cooking}}: Site, {recipe}: Computed): Part {
       {field(depth, own.depthMillimetres)}
     </fieldset>
   )
-}
-
-function roundedPlainly(length: number): string {
-  return String(Number(length.toFixed(2)))
 }

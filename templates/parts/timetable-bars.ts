@@ -33,7 +33,7 @@ export function isBroken({occupation, fromMinutes, toMinutes}: Stretch): boolean
  * the numbers beside it, so it is hidden from readers who listen.
  */
 export function timeBars(stretches: readonly Stretch[], drawn: DrawnTime): Element {
-  const percent = (minutes: number) => `${roundedText(drawn(minutes) * 100, 1)}%`
+  const percent = (minutes: number) => `${Number(roundedText(drawn(minutes) * 100, 1))}%`
   return s(
     'svg',
     {className: ['bars'], ariaHidden: 'true'},

@@ -125,7 +125,7 @@ function opening(text: string): string {
   const [clause = ''] = text
     .trim()
     .replaceAll(/\s+/g, ' ')
-    .split(/(?<=\p{L}{3})[.,;:](?=\s|$)/u)
+    .split(/(?<=\p{L}{3}|°\p{L})[.,;:](?=\s|$)/u)
   if (clause.length <= longestOpening) return clause
   return `${clause.slice(0, longestOpening).replace(/\s+\S*$/, '')} …`
 }

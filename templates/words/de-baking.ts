@@ -14,6 +14,13 @@ export const baking: (typeof en)['baking'] = {
   left: (weight) => `${weight} Teig bleiben übrig`,
   tins: 'In einer anderen Form',
   tin: 'Form',
+  tinOf: {
+    round: (size) => `${size} rund`,
+    square: (size) => `${size} quadratisch`,
+    rectangle: (size) => size,
+    ring: (size, tube) => `${size} Ring, Rohr ${tube}`,
+  },
+  deep: (tin, depth) => `${tin}, ${depth} hoch`,
   sameDepth: 'Masse gleich tief',
   filledAlike: 'Gleich hoch gefüllt',
   tinsNote: 'Jede Zutat malnehmen. Die Zeit im Ofen wächst nicht mit: früher nachsehen und prüfen.',

@@ -12,7 +12,7 @@ export const timetable: typeof english = {
   legend: 'Ein Balken ist Arbeit, eine Linie ist Warten.',
   broken: 'Eine gestrichelte Linie ist länger, als sie gezeichnet ist.',
   inTurn:
-    'Die Schritte folgen aufeinander, bis auf ein „währenddessen“ im Text: Was sonst nebeneinander ginge, ist nicht bekannt.',
+    'Die Schritte folgen aufeinander, wo der Text nichts nebeneinander legt („meanwhile“); was sich sonst überlappen kann, ist nicht bekannt.',
   shared: (time) => `${time} Arbeit, die kein Schritt nennt, sind gleichmäßig verteilt.`,
   gaps: (time) => `${time}, die kein Schritt nennt, sind Lücken dazwischen.`,
   inWaits: (time) => `Weitere ${time} Arbeit müssen ins Warten passen.`,

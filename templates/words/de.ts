@@ -8,6 +8,7 @@ import {finding} from './de-finding.ts'
 import {deNames} from './de-names.ts'
 import {safety} from './de-safety.ts'
 import {list, shopping} from './de-shopping.ts'
+import {stylePage} from './de-style.ts'
 import {timetable} from './de-timetable.ts'
 import type {Words} from './en.ts'
 
@@ -46,6 +47,7 @@ export const de: Words = {
   baking,
   safety,
   timetable,
+  stylePage,
 
   claims: {
     title: 'Angaben',

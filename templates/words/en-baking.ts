@@ -13,6 +13,14 @@ export const baking = {
   left: (weight: string) => `${weight} of dough left over`,
   tins: 'In another tin',
   tin: 'Tin',
+  /** A tin by its inner size: `20 cm`, `23 x 33 cm`. */
+  tinOf: {
+    round: (size: string) => `${size} round`,
+    square: (size: string) => `${size} square`,
+    rectangle: (size: string) => size,
+    ring: (size: string, tube: string) => `${size} ring, tube ${tube}`,
+  },
+  deep: (tin: string, depth: string) => `${tin}, ${depth} deep`,
   sameDepth: 'As deep a batter',
   filledAlike: 'Filled as high',
   tinsNote:

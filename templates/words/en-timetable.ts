@@ -11,7 +11,7 @@ export const timetable = {
   legend: 'A bar is work, a line is waiting.',
   broken: 'A broken line is longer than drawn.',
   inTurn:
-    'Steps follow one another, but for a “meanwhile” in the text: what else could run side by side is not known.',
+    'Steps follow one another unless the text says “meanwhile”; what else may overlap is not known.',
   shared: (time: string) => `${time} of work that no step tells are shared out evenly.`,
   gaps: (time: string) => `${time} that no step tells are gaps between them.`,
   inWaits: (time: string) => `${time} more of work have to fit into the waiting.`,

@@ -19,6 +19,7 @@ import {
 } from './en-names.ts'
 import {safety} from './en-safety.ts'
 import {list, shopping} from './en-shopping.ts'
+import {stylePage} from './en-style.ts'
 import {timetable} from './en-timetable.ts'
 
 function plural(count: number, one: string, many: string): string {
@@ -54,6 +55,7 @@ export const en = {
   shopping,
   safety,
   timetable,
+  stylePage,
 
   nav: {
     label: 'Pages',

@@ -21,6 +21,7 @@ const pages = [
   'figures/index.html',
   'foods/index.html',
   'rules/index.html',
+  'style/index.html',
   'pages/about/index.html',
   '404.html',
 ]
