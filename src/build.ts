@@ -6,6 +6,7 @@ import type {Problem} from './cookbook/problem.ts'
 import {inReportOrder} from './cookbook/report-order.ts'
 import type {ReadCookbook} from './cookbook/sources.ts'
 import {understandCookbook} from './cookbook/understand.ts'
+import type {UnderstoodBefore} from './cookbook/understood-before.ts'
 import {computeCookbook} from './nutrition/compute-cookbook.ts'
 import type {Computed} from './nutrition/computed.ts'
 import {renderSite, type SiteInput} from './site/render-site.ts'
@@ -34,12 +35,17 @@ export interface Circumstances {
   readonly begin?: (stage: Stage) => void
   /** The day of the check, `2026-11-25`: without it, nothing is said about the age of labels. */
   readonly today?: string
+  /** What an earlier examination of the cookbook understood. */
+  readonly before?: UnderstoodBefore
 }
 
 /** Understands, computes and checks a cookbook. Pure: the same texts give the same findings. */
-export function examine(read: ReadCookbook, {begin = ignore, today}: Circumstances = {}): Examined {
+export function examine(
+  read: ReadCookbook,
+  {begin = ignore, today, before}: Circumstances = {},
+): Examined {
   begin('understanding')
-  const understood = understandCookbook(read.sources)
+  const understood = understandCookbook(read.sources, before)
   begin('computing')
   const {computed, problems} = computeCookbook(understood.cookbook)
   begin('checking')

@@ -15,6 +15,7 @@ export const cookbookHeadsPath = 'cookbook/heads.css'
 export const cardsPath = 'cards/index.html'
 export const cardSheetsPath = 'cards/sheets/index.html'
 export const feedPath = 'feed.xml'
+export const sitemapPath = 'sitemap.xml'
 export const notFoundPath = '404.html'
 /** At the root: a worker keeps only what stands below it. */
 export const offlinePath = 'offline.js'

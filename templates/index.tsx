@@ -1,3 +1,4 @@
+import {once} from '../src/units/remembered.ts'
 import {
   componentsPath,
   dishesPath,
@@ -15,14 +16,13 @@ import {recipeFinder} from './parts/recipe-finder.tsx'
 import {componentTable, dishTable} from './parts/recipe-tables.tsx'
 import {partLinks, type TablePart, tableParts} from './parts/table-parts.tsx'
 import {shell} from './shell.tsx'
-import type {Page, Site} from './site.ts'
+import type {Page, PageToMake, Site} from './site.ts'
 
 /** The first page, the pages its tables go on on, and the data that its script finds by. */
 export interface Index {
-  /** Made as they are taken: the trees of all would fill the memory. */
-  readonly pages: Iterable<Page>
+  readonly pages: readonly PageToMake[]
   /** What is too much to stand in a page. */
-  readonly files: readonly {readonly path: string; readonly content: string}[]
+  readonly files: readonly {readonly path: string; readonly make: () => string}[]
 }
 
 /** A table of recipes, in parts. */
@@ -44,13 +44,19 @@ export function recipeIndex(site: Site): Index {
       componentsPath,
     ),
   }
-  const rows = tables.dishes.map(({recipes}) => dishRows(site, recipes))
-  const finding = findingData(site, rows.flat())
+  const dishes = once((): Dishes => {
+    const rows = tables.dishes.map(({recipes}) => dishRows(site, recipes))
+    return {rows, finding: findingData(site, rows.flat())}
+  })
   return {
-    pages: indexPages(site, tables, {rows, finding}),
+    pages: [
+      {path: indexPath, page: () => firstPage(site, tables, dishes())},
+      ...furtherDishes(site, tables.dishes, dishes),
+      ...furtherComponents(site, tables.components),
+    ],
     files: isWhole(tables.dishes)
       ? []
-      : [{path: findingDataPath, content: dataScript(findingDataPath, finding)}],
+      : [{path: findingDataPath, make: () => dataScript(findingDataPath, dishes().finding)}],
   }
 }
 
@@ -62,12 +68,6 @@ interface Dishes {
   /** Part by part. */
   readonly rows: readonly (readonly DishRow[])[]
   readonly finding: FindingData
-}
-
-function* indexPages(site: Site, tables: Tables, dishes: Dishes): Generator<Page> {
-  yield firstPage(site, tables, dishes)
-  yield* furtherDishes(site, tables.dishes, dishes)
-  yield* furtherComponents(site, tables.components)
 }
 
 function firstPage(site: Site, tables: Tables, dishes: Dishes): Page {
@@ -121,34 +121,38 @@ function componentPart(site: Site, parts: readonly TablePart[]): Part {
   )
 }
 
-function* furtherDishes(
+function furtherDishes(
   site: Site,
   parts: readonly TablePart[],
-  {rows, finding}: Dishes,
-): Generator<Page> {
+  dishes: () => Dishes,
+): readonly PageToMake[] {
   const {title, intro, parts: label} = site.words.index
-  for (const {number, path} of parts.slice(1)) {
-    yield tablePage(site, {
-      path,
-      title: `${title} ${number}`,
-      intro: intro(finding.slugs.length),
-      table: dishTable(site, rows[number - 1] ?? [], path),
-      links: partLinks(parts, {from: path, label}),
-    })
-  }
+  return parts.slice(1).map(({number, path}) => ({
+    path,
+    page: () =>
+      tablePage(site, {
+        path,
+        title: `${title} ${number}`,
+        intro: intro(dishes().finding.slugs.length),
+        table: dishTable(site, dishes().rows[number - 1] ?? [], path),
+        links: partLinks(parts, {from: path, label}),
+      }),
+  }))
 }
 
-function* furtherComponents(site: Site, parts: readonly TablePart[]): Generator<Page> {
+function furtherComponents(site: Site, parts: readonly TablePart[]): readonly PageToMake[] {
   const {components: title, componentsIntro, componentParts: label} = site.words.index
-  for (const {number, path, recipes} of parts.slice(1)) {
-    yield tablePage(site, {
-      path,
-      title: `${title} ${number}`,
-      intro: componentsIntro,
-      table: componentTable(site, recipes, path),
-      links: partLinks(parts, {from: path, label}),
-    })
-  }
+  return parts.slice(1).map(({number, path, recipes}) => ({
+    path,
+    page: () =>
+      tablePage(site, {
+        path,
+        title: `${title} ${number}`,
+        intro: componentsIntro,
+        table: componentTable(site, recipes, path),
+        links: partLinks(parts, {from: path, label}),
+      }),
+  }))
 }
 
 interface TablePage {

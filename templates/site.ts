@@ -26,3 +26,9 @@ export interface Page {
   readonly path: string
   readonly tree: Root
 }
+
+/** A page that is made when it is wanted: the trees of all would fill the memory. */
+export interface PageToMake {
+  readonly path: string
+  readonly page: () => Page
+}

@@ -5,6 +5,7 @@ import process from 'node:process'
 import {EnvironmentFailure, errorCode} from '../cookbook/environment-failure.ts'
 import {readCookbook} from '../cookbook/read-folder.ts'
 import type {ReadCookbook} from '../cookbook/sources.ts'
+import {UnderstoodBefore} from '../cookbook/understood-before.ts'
 import {previewScriptPath, previewStylesheetPath} from '../preview/addresses.ts'
 import {type Listening, type PreviewServer, startPreview} from '../preview/preview-server.ts'
 import {type PreviewAssets, type PreviewSite, previewSite} from '../preview/preview-site.ts'
@@ -31,7 +32,10 @@ export interface PreviewOptions extends SharedOptions {
 export async function previewCommand(options: PreviewOptions): Promise<ExitCode> {
   const {content, host} = options
   const assets = await previewAssets()
-  let site = siteOf(await readCookbook(content), assets)
+  const before = new UnderstoodBefore()
+  const siteOf = (read: ReadCookbook): PreviewSite =>
+    previewSite(read, assets, {generation: generationOf(read), today: today(), before})
+  let site = siteOf(await readCookbook(content))
   const server = await started(site, options)
   if (host !== undefined) {
     tell(`Warning: everybody who can reach ${host} can read this preview, drafts included.\n`)
@@ -41,7 +45,7 @@ export async function previewCommand(options: PreviewOptions): Promise<ExitCode>
   const rebuild = oneAtATime(async () => {
     const read = await readCookbook(content)
     if (generationOf(read) === site.generation) return
-    site = siteOf(read, assets)
+    site = siteOf(read)
     server.show(site)
     report(site, options)
   })
@@ -62,10 +66,6 @@ async function previewAssets(): Promise<PreviewAssets> {
       {path: previewStylesheetPath, content: await readAsset('preview.css')},
     ],
   }
-}
-
-function siteOf(read: ReadCookbook, assets: PreviewAssets): PreviewSite {
-  return previewSite(read, assets, {generation: generationOf(read), today: today()})
 }
 
 /** Names the bytes a cookbook was read from, so that a save that changed none is no rebuild. */

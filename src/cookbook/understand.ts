@@ -7,13 +7,14 @@ import {type Leads, missingFiles} from './missing-files.ts'
 import {readOwnFoods} from './own-foods.ts'
 import type {Problem} from './problem.ts'
 import {readPlan} from './read-plan.ts'
-import {readRecipe} from './read-recipe.ts'
+import {type RecipeRead, readRecipe} from './read-recipe.ts'
 import {readSettings} from './read-settings.ts'
 import {readTable} from './read-table.ts'
 import {readTextPage} from './read-text-page.ts'
 import type {Method, Recipe} from './recipe.ts'
 import {recipeReader} from './recipe-fields.ts'
 import type {CookbookSources, SourceText} from './sources.ts'
+import {type Larder, UnderstoodBefore} from './understood-before.ts'
 
 /** Names a message lists. */
 const mostSuggestions = 3
@@ -21,19 +22,22 @@ const mostSuggestions = 3
 /**
  * Understands every file of a cookbook. One that cannot be understood is left out, with a problem
  * that says why; names of foods and components are not looked up yet.
+ * @param before what an earlier reading of the cookbook understood
  */
-export function understandCookbook({texts, images}: CookbookSources): {
+export function understandCookbook(
+  {texts, images}: CookbookSources,
+  before = new UnderstoodBefore(),
+): {
   readonly cookbook: Cookbook
   readonly problems: readonly Problem[]
 } {
   const gathered = new Gathered()
-  const {settings} = gathered.told(readSettings(texts.find(({path}) => path === 'cookbook.yaml')))
-  const foods = understandFoods(texts, settings, gathered)
-  const recipes = understandRecipes(
-    inFolder(texts, 'recipes'),
-    kitchenOf(settings, foods),
-    gathered,
-  )
+  const larderTexts = texts.filter(({path}) => isOfLarder(path))
+  const larder = before.larder(larderTexts, () => understandLarder(larderTexts))
+  const {settings, foods} = gathered.told(larder)
+  const reader = recipeReader(kitchenOf(settings, foods))
+  const read = (source: SourceText) => before.recipe(source, (one) => readRecipe(one, reader))
+  const recipes = understandRecipes(inFolder(texts, 'recipes'), read, gathered)
   const cookbook: Cookbook = {
     settings,
     foods,
@@ -65,18 +69,22 @@ class Gathered {
   }
 }
 
-function understandFoods(
-  texts: readonly SourceText[],
-  {rules, cups}: Settings,
-  gathered: Gathered,
-): FoodIndex {
+function isOfLarder(path: string): boolean {
+  return path === 'cookbook.yaml' || path === 'foods.yaml' || path.startsWith('tables/')
+}
+
+function understandLarder(texts: readonly SourceText[]): Larder {
+  const gathered = new Gathered()
+  const named = (name: string) => texts.find(({path}) => path === name)
+  const {settings} = gathered.told(readSettings(named('cookbook.yaml')))
+  const {rules, cups} = settings
   const tables = inFolder(texts, 'tables').map((source) => gathered.told(readTable(source)).table)
   const published = publishedFoods(tables, rules)
-  const source = texts.find(({path}) => path === 'foods.yaml')
+  const source = named('foods.yaml')
   const own = source
     ? gathered.told(readOwnFoods(source, {published, rules, cups}))
     : {foods: [], refused: []}
-  return foodIndex(own, published)
+  return {settings, foods: foodIndex(own, published), problems: gathered.problems}
 }
 
 /** Amounts may be counted in any measure that a food of the cookbook's own has a weight for. */
@@ -86,14 +94,13 @@ export function kitchenOf({cups}: Settings, {own}: FoodIndex): Kitchen {
 
 function understandRecipes(
   sources: readonly SourceText[],
-  kitchen: Kitchen,
+  read: (source: SourceText) => RecipeRead,
   gathered: Gathered,
 ): Pick<Cookbook, 'recipes' | 'refusedRecipes'> {
-  const reader = recipeReader(kitchen)
   const recipes = new Map<string, Recipe>()
   const refusedRecipes = new Set<string>()
   for (const source of sources) {
-    const {recipe} = gathered.told(readRecipe(source, reader))
+    const {recipe} = gathered.told(read(source))
     const first = recipe && recipes.get(recipe.slug)
     if (!recipe) refusedRecipes.add(fileName(source.path))
     else if (first) gathered.problems.push(sameSlug(recipe, first))

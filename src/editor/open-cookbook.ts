@@ -1,5 +1,6 @@
 import {type Examined, examine} from '../build.ts'
 import type {ReadCookbook, SourceText} from '../cookbook/sources.ts'
+import {UnderstoodBefore} from '../cookbook/understood-before.ts'
 
 /** A cookbook as the editor has it: what stands on the disk, and what is typed over it. */
 export class OpenCookbook {
@@ -7,6 +8,7 @@ export class OpenCookbook {
   /** By path below the cookbook folder. */
   #typed: ReadonlyMap<string, string> = new Map()
   #examined: Examined | undefined
+  readonly #before = new UnderstoodBefore()
   #last: Examined | undefined
 
   constructor(read: ReadCookbook) {
@@ -31,7 +33,7 @@ export class OpenCookbook {
 
   /** What there is to say about the cookbook as it stands in the editor. */
   examined(today: string): Examined {
-    this.#examined ??= examine(withTyped(this.#read, this.#typed), {today})
+    this.#examined ??= examine(withTyped(this.#read, this.#typed), {today, before: this.#before})
     this.#last = this.#examined
     return this.#examined
   }

@@ -2,7 +2,7 @@ import type {Cookbook} from '../cookbook/cookbook.ts'
 import {limits} from '../cookbook/limits.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {Recipe} from '../cookbook/recipe.ts'
-import {computeRecipe} from './compute-recipe.ts'
+import {computeRecipe, type RecipeResult} from './compute-recipe.ts'
 import type {Computed} from './computed.ts'
 import {type RecipePath, recipeOrder} from './recipe-graph.ts'
 
@@ -29,7 +29,12 @@ export function computeRecipes(
   const problems: Problem[] = [...loops.map(loopProblem), ...tooDeep.map(nestingProblem)]
   const bySlug = new Map<string, Computed>()
   for (const recipe of ordered) {
-    const result = computeRecipe(recipe, cookbook, bySlug)
+    const result =
+      computedBefore(recipe, cookbook, bySlug) ?? computeRecipe(recipe, cookbook, bySlug)
+    if (result.computed && result.problems.length === 0) {
+      const {settings, foods} = cookbook
+      before.set(recipe, {settings, foods, computed: result.computed})
+    }
     problems.push(...result.problems)
     if (result.computed) bySlug.set(recipe.slug, result.computed)
   }
@@ -39,6 +44,32 @@ export function computeRecipes(
     if (one) computed.set(slug, one)
   }
   return {computed, problems}
+}
+
+/**
+ * The last result of each recipe, for whoever computes a cookbook again after every save: a recipe
+ * that was not read again, of the same foods and components, comes to the same.
+ */
+const before = new WeakMap<
+  Recipe,
+  Pick<Cookbook, 'settings' | 'foods'> & {readonly computed: Computed}
+>()
+
+function computedBefore(
+  recipe: Recipe,
+  {settings, foods}: Cookbook,
+  bySlug: ReadonlyMap<string, Computed>,
+): RecipeResult | undefined {
+  const last = before.get(recipe)
+  if (last?.settings !== settings || last.foods !== foods) return undefined
+  const ingredients = last.computed.lines.flatMap(({ingredient, instead}) => [
+    ingredient,
+    ...instead.map((choice) => choice.ingredient),
+  ])
+  const isSame = ingredients.every(
+    (one) => one.kind === 'food' || bySlug.get(one.recipe.slug) === one.computed,
+  )
+  return isSame ? {computed: last.computed, problems: []} : undefined
 }
 
 function loopProblem({path, recipe, use}: RecipePath): Problem {

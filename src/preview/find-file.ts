@@ -1,3 +1,5 @@
+import type {PreviewFiles} from './lazy-files.ts'
+
 /** What stands at an address of the site. */
 export type Found =
   | {readonly kind: 'file'; readonly path: string; readonly content: string | Uint8Array}
@@ -9,7 +11,7 @@ export type Found =
  * Looks a request's target up among the files in memory: nothing else can be reached, whatever
  * dots and escapes it has.
  */
-export function findFile(target: string, files: ReadonlyMap<string, string | Uint8Array>): Found {
+export function findFile(target: string, files: PreviewFiles): Found {
   const path = decoded(target.replace(/[?#].*$/su, '').slice(1))
   if (path === undefined) return {kind: 'missing'}
   const full = path === '' || path.endsWith('/') ? `${path}index.html` : path

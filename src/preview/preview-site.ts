@@ -2,8 +2,9 @@ import {type Circumstances, examine, siteInput} from '../build.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {ReadCookbook} from '../cookbook/sources.ts'
 import {htmlText} from '../site/html.ts'
-import {siteFiles} from '../site/render-site.ts'
+import {filesToMake, made} from '../site/render-site.ts'
 import type {SiteFile} from '../site/site-file.ts'
+import {LazyFiles, type PreviewFiles} from './lazy-files.ts'
 import {pageFindings} from './page-findings.ts'
 import {missingPage, previewedPage} from './previewed-page.ts'
 
@@ -12,7 +13,7 @@ export interface PreviewSite {
   /** Names the state of the cookbook: pages of another one are out of date. */
   readonly generation: string
   /** By path, relative to the site. */
-  readonly files: ReadonlyMap<string, string | Uint8Array>
+  readonly files: PreviewFiles
   /** The page that stands where there is none. */
   readonly missing: string
   readonly problems: readonly Problem[]
@@ -37,10 +38,10 @@ export function previewSite(
   const examined = examine(read, circumstances)
   const findings = pageFindings(examined)
   const input = siteInput(examined, read, assets.site)
-  const files = siteFiles(input, (page) => previewedPage(page, findings, generation))
+  const files = filesToMake(input, (page) => previewedPage(page, findings, generation))
   return {
     generation,
-    files: new Map([...files, ...assets.own].map(({path, content}) => [path, content])),
+    files: new LazyFiles([...files, ...assets.own.map(made)]),
     missing: htmlText(missingPage(findings, generation)),
     problems: examined.problems,
   }

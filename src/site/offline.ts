@@ -1,6 +1,6 @@
-import {indexPath, offlinePath, shoppingPath} from '../../templates/addresses.ts'
+import {indexPath, shoppingPath} from '../../templates/addresses.ts'
 import {fingerprint} from './fingerprint.ts'
-import type {SiteFile} from './site-file.ts'
+import type {FileToMake} from './site-file.ts'
 
 /** Where the compiled worker is among the assets; it is served from the root, whose pages it keeps. */
 export const workerAssetPath = 'assets/offline.js'
@@ -10,18 +10,18 @@ export const workerAssetPath = 'assets/offline.js'
  * so that browsers fetch them anew.
  * @param kept those files of the site, in any order
  */
-export function offlineWorker(kept: readonly SiteFile[], code: string): SiteFile {
+export function offlineWorker(kept: readonly FileToMake[], code: string): string {
   const inOrder = kept.toSorted((left, right) => (left.path < right.path ? -1 : 1))
   const offlineFiles = {
-    version: fingerprint(inOrder.map(({content}) => content)),
+    version: fingerprint(inOrder.map(({make}) => make())),
     paths: inOrder.map(({path}) => path),
   }
   const list = JSON.stringify(offlineFiles)
-  return {path: offlinePath, content: `const offlineFiles=${list};\n${code}`}
+  return `const offlineFiles=${list};\n${code}`
 }
 
 /** The first page, the shopping list, and what these load. */
-export function isKeptOffline({path}: SiteFile): boolean {
+export function isKeptOffline(path: string): boolean {
   return path === indexPath || path === shoppingPath || isLoaded(path)
 }
 

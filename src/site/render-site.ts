@@ -1,9 +1,26 @@
 import {
   captionPath,
+  cardPath,
+  cardSheetsPath,
+  cardsPath,
   cookbookHeadsPath,
+  cookbookPath,
   csvPath,
+  feedPath,
+  figuresPath,
+  foodsPath,
   iconPath,
   jsonLdPath,
+  notFoundPath,
+  offlinePath,
+  planPath,
+  recipePath,
+  rulesPath,
+  sharePath,
+  shoppingPath,
+  sitemapPath,
+  stylePath,
+  textPagePath,
 } from '../../templates/addresses.ts'
 import {runningHeads} from '../../templates/book/running-heads.ts'
 import {captionText} from '../../templates/caption.ts'
@@ -20,7 +37,7 @@ import {recipePage} from '../../templates/recipe.tsx'
 import {csvText, jsonLdText} from '../../templates/recipe-files.ts'
 import {rulesPage} from '../../templates/rules.tsx'
 import {shoppingFiles, shoppingPage} from '../../templates/shopping.tsx'
-import type {Page, Site} from '../../templates/site.ts'
+import type {Page, PageToMake, Site} from '../../templates/site.ts'
 import {stylePage} from '../../templates/style.tsx'
 import {textPage} from '../../templates/text-page.tsx'
 import {wordsFor} from '../../templates/words/words.ts'
@@ -30,13 +47,14 @@ import type {Problem} from '../cookbook/problem.ts'
 import type {SourceImage} from '../cookbook/sources.ts'
 import type {Computed} from '../nutrition/computed.ts'
 import {shoppingData} from '../shopping/shopping-data.ts'
+import {once} from '../units/remembered.ts'
 import {feed} from './feed.ts'
 import {htmlText} from './html.ts'
 import {isKeptOffline, offlineWorker, workerAssetPath} from './offline.ts'
 import {pictureSizes, withPlacedPictures} from './pictures/placed-pictures.ts'
 import {withoutMetadata} from './pictures/without-metadata.ts'
 import {shareImage} from './share/share-image.ts'
-import type {SiteFile} from './site-file.ts'
+import type {FileToMake, SiteFile} from './site-file.ts'
 import {sitemap} from './sitemap.ts'
 
 export interface SiteInput {
@@ -61,45 +79,62 @@ export function renderSite(input: SiteInput, onPage?: (page: Page) => Page): rea
 }
 
 /** The same files, made as they are taken, so that a large site need not stand in memory. */
-export function* siteFiles(
+export function* siteFiles(input: SiteInput, onPage?: (page: Page) => Page): Generator<SiteFile> {
+  for (const {path, make} of filesToMake(input, onPage)) yield {path, content: make()}
+}
+
+/** The same files, each to be made when it is wanted. */
+export function* filesToMake(
   input: SiteInput,
   onPage: (page: Page) => Page = (page) => page,
-): Generator<SiteFile> {
+): Generator<FileToMake> {
   const site = siteOf(input)
   const sizes = pictureSizes(input.images)
   const paths: string[] = []
-  const offline: SiteFile[] = []
+  const offline: FileToMake[] = []
   const index = recipeIndex(site)
-  for (const page of pages(site, index.pages)) {
-    const file = pageFile(onPage(withPlacedPictures(page, sizes)))
-    paths.push(file.path)
-    if (isKeptOffline(file)) offline.push(file)
+  for (const {path, page} of pages(site, index.pages)) {
+    const text = () => htmlText(onPage(withPlacedPictures(page(), sizes)).tree)
+    const file = {path, make: isKeptOffline(path) ? once(text) : text}
+    paths.push(path)
+    if (isKeptOffline(path)) offline.push(file)
     yield file
   }
   for (const computed of site.computed.values()) yield* recipeFiles(site, computed)
   const {address} = input.cookbook.settings
-  if (address !== undefined) yield* [feed(site, address), sitemap(address, paths)]
+  if (address !== undefined) {
+    yield {path: feedPath, make: () => feed(site, address).content}
+    yield {path: sitemapPath, make: () => sitemap(address, paths).content}
+  }
   yield* index.files
-  yield* shoppingFiles(site)
-  yield cookbookHeads(site)
-  yield* imageFiles(input)
+  yield* shoppingFiles(site).map(made)
+  yield {path: cookbookHeadsPath, make: () => cookbookHeads(site).content}
+  yield* imageFiles(input).map(made)
   const worker = input.assets.find(({path}) => path === workerAssetPath)?.content
   const assets = [iconFile(), ...input.assets.filter(({path}) => path !== workerAssetPath)]
-  yield* assets
+  yield* assets.map(made)
   // A site without scripts has no worker either.
   if (typeof worker !== 'string') return
-  yield offlineWorker([...offline, ...assets.filter(isKeptOffline)], worker)
+  const kept = [...offline, ...assets.map(made).filter(({path}) => isKeptOffline(path))]
+  yield {path: offlinePath, make: () => offlineWorker(kept, worker)}
+}
+
+/** A file that is made already. */
+export function made({path, content}: SiteFile): FileToMake {
+  return {path, make: () => content}
 }
 
 /** What a reader takes away from a recipe's page. */
-function recipeFiles(site: Site, computed: Computed): readonly SiteFile[] {
+function recipeFiles(site: Site, computed: Computed): readonly FileToMake[] {
   const {slug} = computed.recipe
   return [
-    {path: captionPath(slug), content: captionText(site, computed)},
-    {path: csvPath(slug), content: csvText(site, computed)},
-    {path: jsonLdPath(slug), content: jsonLdText(site, computed)},
+    {path: captionPath(slug), make: () => captionText(site, computed)},
+    {path: csvPath(slug), make: () => csvText(site, computed)},
+    {path: jsonLdPath(slug), make: () => jsonLdText(site, computed)},
     // Nobody shows a link to a site that has no address yet.
-    ...(site.cookbook.settings.address ? [shareImage(site, computed)] : []),
+    ...(site.cookbook.settings.address
+      ? [{path: sharePath(slug), make: () => shareImage(site, computed).content}]
+      : []),
   ]
 }
 
@@ -166,26 +201,25 @@ function usersOf(
   return new Map([...users].map(([slug, set]) => [slug, [...set]]))
 }
 
-function* pages(site: Site, index: Iterable<Page>): Generator<Page> {
+function* pages(site: Site, index: readonly PageToMake[]): Generator<PageToMake> {
   const {plans, pages} = site.cookbook
   yield* index
   for (const computed of site.computed.values()) {
-    yield recipePage(site, computed)
-    yield cardPage(site, computed)
+    const {slug} = computed.recipe
+    yield {path: recipePath(slug), page: () => recipePage(site, computed)}
+    yield {path: cardPath(slug), page: () => cardPage(site, computed)}
   }
-  yield cookbookPage(site)
-  yield cardsPage(site)
-  yield cardSheetsPage(site)
-  yield shoppingPage(site)
-  for (const plan of plans) yield planPage(site, plan)
-  yield figuresPage(site)
-  yield foodsPage(site)
-  yield rulesPage(site)
-  yield stylePage(site)
-  for (const page of pages) yield textPage(site, page)
-  yield notFoundPage(site)
-}
-
-function pageFile({path, tree}: Page): SiteFile {
-  return {path, content: htmlText(tree)}
+  yield {path: cookbookPath, page: () => cookbookPage(site)}
+  yield {path: cardsPath, page: () => cardsPage(site)}
+  yield {path: cardSheetsPath, page: () => cardSheetsPage(site)}
+  yield {path: shoppingPath, page: () => shoppingPage(site)}
+  for (const plan of plans) yield {path: planPath(plan.slug), page: () => planPage(site, plan)}
+  yield {path: figuresPath, page: () => figuresPage(site)}
+  yield {path: foodsPath, page: () => foodsPage(site)}
+  yield {path: rulesPath, page: () => rulesPage(site)}
+  yield {path: stylePath, page: () => stylePage(site)}
+  for (const page of pages) {
+    yield {path: textPagePath(page.slug), page: () => textPage(site, page)}
+  }
+  yield {path: notFoundPath, page: () => notFoundPage(site)}
 }

@@ -4,3 +4,9 @@ export interface SiteFile {
   readonly path: string
   readonly content: string | Uint8Array
 }
+
+/** A file of the site that is made when it is wanted. */
+export interface FileToMake {
+  readonly path: string
+  readonly make: () => SiteFile['content']
+}

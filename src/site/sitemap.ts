@@ -1,4 +1,4 @@
-import {absoluteHref, notFoundPath} from '../../templates/addresses.ts'
+import {absoluteHref, notFoundPath, sitemapPath} from '../../templates/addresses.ts'
 import type {SiteFile} from './site-file.ts'
 import {xml, xmlText} from './xml.ts'
 
@@ -8,7 +8,7 @@ export function sitemap(address: string, paths: readonly string[]): SiteFile {
     .filter((path) => path !== notFoundPath)
     .map((path) => xml('url', [xml('loc', [absoluteHref(address, path)])]))
   return {
-    path: 'sitemap.xml',
+    path: sitemapPath,
     content: xmlText(xml('urlset', urls, {xmlns: 'http://www.sitemaps.org/schemas/sitemap/0.9'})),
   }
 }

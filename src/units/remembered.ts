@@ -32,3 +32,12 @@ export function rememberedText<Answer>(
     return answer
   }
 }
+
+/** What is made when it is first asked for, and then kept. */
+export function once<T>(make: () => T): () => T {
+  let kept: {readonly value: T} | undefined
+  return () => {
+    kept ??= {value: make()}
+    return kept.value
+  }
+}

@@ -26,10 +26,10 @@ beforeAll(async () => {
   browser = await openBrowser()
   const site = siteOf(input)
   const index = recipeIndex(site)
-  const pages = [...index.pages, shoppingPage(site)]
+  const pages = [...index.pages.map(({page}) => page()), shoppingPage(site)]
   const own = [
     ...pages.map(({path, tree}) => ({path, content: htmlText(tree)})),
-    ...index.files,
+    ...index.files.map(({path, make}) => ({path, content: make()})),
     ...shoppingFiles(site),
   ]
   const paths = new Set(own.map(({path}) => path))

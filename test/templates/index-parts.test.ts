@@ -18,7 +18,7 @@ function dataOf(path: string, content: string): unknown {
 
 const many = siteOf(manyRecipes(500, 250))
 const {files, ...index} = recipeIndex(many)
-const pages = [...index.pages]
+const pages = index.pages.map(({page}) => page())
 /** By name; three of the sample's dishes stand before them. */
 const pots = Array.from({length: 500}, (_, index) => `Pot ${index}`).toSorted()
 
@@ -70,7 +70,7 @@ describe('a table of more recipes than a browser shows at once', () => {
     expect(finder?.properties.dataSource).toBe('dishes/finding.js')
     expect(finder && byTag(finder, 'script')).toEqual([])
     expect(files.map(({path}) => path)).toEqual(['dishes/finding.js'])
-    const data = dataOf('dishes/finding.js', files[0]?.content ?? '')
+    const data = dataOf('dishes/finding.js', files[0]?.make() ?? '')
     expect(Reflect.get(Object(data), 'titles')).toHaveLength(503)
     expect(Reflect.get(Object(data), 'titles')).toContain(crookedTitle)
   })
@@ -79,7 +79,7 @@ describe('a table of more recipes than a browser shows at once', () => {
 test('a table that fits on a page is whole, with what is searched in it', () => {
   const whole = recipeIndex(sampleSite())
   expect(whole.files).toEqual([])
-  const [first, ...others] = whole.pages
+  const [first, ...others] = whole.pages.map(({page}) => page())
   expect(others).toEqual([])
   const finder = first && byId(first.tree, 'finder')
   expect(finder?.properties.dataSource).toBeUndefined()

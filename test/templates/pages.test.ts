@@ -18,7 +18,7 @@ const site = sampleSite()
 function indexTree(of: Site): Root {
   const [first] = recipeIndex(of).pages
   if (first === undefined) throw new Error('a site has a first page')
-  return first.tree
+  return first.page().tree
 }
 
 describe('the first page', () => {

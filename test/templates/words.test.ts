@@ -95,7 +95,7 @@ describe('a German site', () => {
   if (!plan) throw new Error('the sample has no plan')
   const pot = computedOf(site, 'barley-pot')
   const pages = [
-    ...recipeIndex(site).pages,
+    ...recipeIndex(site).pages.map(({page}) => page()),
     recipePage(site, pot),
     cardPage(site, pot),
     shoppingPage(site),
