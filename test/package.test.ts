@@ -1,11 +1,7 @@
-/** What somebody who installs scalepan gets, and what runs when they do. */
+/** What is there at run time beside scalepan itself. */
 
-import {execFileSync} from 'node:child_process'
 import {readFileSync} from 'node:fs'
-import {fileURLToPath} from 'node:url'
 import {expect, test} from 'vitest'
-
-const project = fileURLToPath(new URL('..', import.meta.url))
 
 const lock: unknown = JSON.parse(
   readFileSync(new URL('../package-lock.json', import.meta.url), 'utf8'),
@@ -43,28 +39,3 @@ const saidElsewhere: Readonly<Record<string, string>> = {
   // Under `licenses` in its package.json, as was done once, and in its Readme.md.
   'node_modules/format': 'MIT',
 }
-
-test('the package holds what was compiled and what is read, and no source, test or recipe', () => {
-  const listed = execFileSync('npm', ['pack', '--dry-run', '--json', '--ignore-scripts'], {
-    cwd: project,
-    encoding: 'utf8',
-    stdio: ['ignore', 'pipe', 'ignore'],
-  })
-  const [packed]: unknown[] = JSON.parse(listed)
-  const files = Object.values(objectAt(packed, 'files')).map((file) =>
-    String(Reflect.get(Object(file), 'path')),
-  )
-  const others = files.filter((file) => !file.startsWith('dist/'))
-  expect(others.toSorted()).toEqual([
-    'CHANGELOG.md',
-    'DATA.md',
-    'LICENSE',
-    'README.md',
-    'package.json',
-  ])
-  const strange =
-    /\.(?!js$|d\.ts$|css$|svg$|json$|woff2$)[a-z0-9]+$|(?:^|\/)(?:test|node_modules|content)\//
-  expect(
-    files.filter((file) => file.startsWith('dist/') && strange.test(file.replace(/\.d\.ts$/, ''))),
-  ).toEqual([])
-})

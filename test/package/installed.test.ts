@@ -25,6 +25,8 @@ const libraryPage = readFileSync(path.join(project, 'docs/library.md'), 'utf8')
 
 let folder = ''
 let kitchen = ''
+/** What npm says of the tarball. */
+let packed: unknown
 
 /** Compiles and packs a copy of the sources, and installs the tarball beside it. */
 beforeAll(() => {
@@ -38,7 +40,9 @@ beforeAll(() => {
   }
   symlinkSync(path.join(project, 'node_modules'), path.join(source, 'node_modules'))
   npm(source, 'run', '--silent', 'compile')
-  npm(source, 'pack', '--silent', '--ignore-scripts', '--pack-destination', folder)
+  packed = JSON.parse(
+    npm(source, 'pack', '--json', '--ignore-scripts', '--pack-destination', folder),
+  )
   kitchen = path.join(folder, 'kitchen')
   mkdirSync(kitchen)
   const name = 'scalepan-0.1.0.tgz'
@@ -57,8 +61,8 @@ beforeAll(() => {
 
 afterAll(() => rmSync(folder, {recursive: true, force: true}))
 
-function npm(cwd: string, ...args: readonly string[]): void {
-  execFileSync('npm', args, {cwd, stdio: ['ignore', 'ignore', 'inherit']})
+function npm(cwd: string, ...args: readonly string[]): string {
+  return execFileSync('npm', args, {cwd, encoding: 'utf8', stdio: ['ignore', 'pipe', 'inherit']})
 }
 
 function run(program: string, args: readonly string[]) {
@@ -96,6 +100,24 @@ function withDrift(act: () => void): void {
     writeFileSync(file, text)
   }
 }
+
+test('the tarball holds what was compiled and what is read, and no source, test or recipe', () => {
+  const [{files = []}] = Object(packed)
+  const paths = Array.from(files, (file) => String(Object(file).path))
+  const others = paths.filter((file) => !file.startsWith('dist/'))
+  expect(others.toSorted()).toEqual([
+    'CHANGELOG.md',
+    'DATA.md',
+    'LICENSE',
+    'README.md',
+    'package.json',
+  ])
+  const compiled = paths.filter((file) => file.startsWith('dist/'))
+  expect(compiled.length).toBeGreaterThan(100)
+  const strange =
+    /\.(?!js$|d\.ts$|css$|svg$|json$|woff2$)[a-z0-9]+$|(?:^|\/)(?:test|node_modules|content)\//
+  expect(compiled.filter((file) => strange.test(file.replace(/\.d\.ts$/, '')))).toEqual([])
+})
 
 describe('the command', () => {
   test('checks and builds what it started', () => {
