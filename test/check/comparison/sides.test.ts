@@ -5,7 +5,7 @@ import {increasedBy, reducedBy} from '../../../src/check/claims/relative.ts'
 import {type SidesResult, sidesOf} from '../../../src/check/comparison/sides.ts'
 import type {Comparison, Recipe} from '../../../src/cookbook/recipe.ts'
 import {computeCookbook} from '../../../src/nutrition/compute-cookbook.ts'
-import {at, cookbook, food, grams, line, nowhere, recipe} from '../../kitchen.ts'
+import {at, cookbook, food, grams, line, recipe} from '../../kitchen.ts'
 import {dishWith} from '../claims/kitchen-dish.ts'
 
 const oats = food('oats', {energy: 400, fibre: 10})
@@ -27,11 +27,7 @@ function beside(
   const all = computeCookbook(book).computed
   const computed = all.get('bowl')
   if (!computed) throw new Error('not computed')
-  return sidesOf(
-    computed,
-    {place: nowhere, basis, statements: [], ...against},
-    {cookbook: book, all},
-  )
+  return sidesOf(computed, {basis, statements: [], ...against}, {cookbook: book, all})
 }
 
 function energies({sides, problem}: SidesResult) {
