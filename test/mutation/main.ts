@@ -30,7 +30,7 @@ const notMutated = /\/rule-examples?\.ts$/u
 
 /** Tests of what depends on these sources; those of reading, units and foods never meet them. */
 const run =
-  /^test\/(?:(?:nutrition|check|report|shopping|remark|templates)\/|(?:build|fixtures)\.|property\/(?:recipe|mass)|reference\/(?:retention|yields|poured|energy|percent|gum))/u
+  /^test\/(?:(?:nutrition|check|report|shopping)\/|fixtures\.|templates\/(?:declaration|claims|cautions)\.|reference\/(?:retention|yields|poured|energy|percent))/u
 
 const project = process.cwd()
 const work = path.join(project, 'node_modules/.cache/scalepan-mutation')
