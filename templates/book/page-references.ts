@@ -1,22 +1,22 @@
-import type {ElementContent} from 'hast'
+import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
-import {visit} from 'unist-util-visit'
+import {withElements} from '../parts/with-elements.ts'
 import type {Book} from './book.ts'
 
 /** Links to other recipes and chapters name the page these are on, once it is known. */
 export function withPages(
   {site, places, layout}: Book,
-  content: ElementContent[],
+  content: readonly ElementContent[],
 ): ElementContent[] {
   const ids = new Set(places.values())
-  for (const node of content) {
-    visit(node, 'element', ({tagName, properties, children}) => {
-      const {href} = properties
-      const id = tagName === 'a' && typeof href === 'string' ? href.slice(1) : ''
-      const page = ids.has(id) ? layout.pageOf(id) : undefined
-      if (page === undefined) return
-      children.push(h('span', {className: ['on-page']}, ` (${site.words.book.onPage(page)})`))
-    })
+  const pageOf = ({tagName, properties: {href}}: Element) => {
+    const id = tagName === 'a' && typeof href === 'string' ? href.slice(1) : ''
+    return ids.has(id) ? layout.pageOf(id) : undefined
   }
-  return content
+  return withElements(content, (element) => {
+    const page = pageOf(element)
+    if (page === undefined) return element
+    const named = h('span', {className: ['on-page']}, ` (${site.words.book.onPage(page)})`)
+    return {...element, children: [...element.children, named]}
+  })
 }

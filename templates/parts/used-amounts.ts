@@ -1,12 +1,10 @@
 import type {ElementContent} from 'hast'
-import {visit} from 'unist-util-visit'
+import {withElements} from './with-elements.ts'
 
 /** The script of a recipe's page knows the weights by their anchors: they need not stand twice. */
-export function withoutWeights(content: ElementContent[]): ElementContent[] {
-  for (const node of content) {
-    visit(node, 'element', ({properties}) => {
-      delete properties.dataGrams
-    })
-  }
-  return content
+export function withoutWeights(content: readonly ElementContent[]): ElementContent[] {
+  return withElements(content, (element) => {
+    const {dataGrams, ...properties} = element.properties
+    return dataGrams === undefined ? element : {...element, properties}
+  })
 }

@@ -203,7 +203,7 @@ function paragraphs(...texts: string[]): Root {
   }
 }
 
-function method(...texts: string[]): Method {
+export function method(...texts: string[]): Method {
   return {
     body: {
       type: 'root',
