@@ -1,7 +1,7 @@
 /** I/O: what a measurement depends on beside the programs. */
 
 import {readFileSync} from 'node:fs'
-import {cpus, totalmem, type} from 'node:os'
+import {cpus, loadavg, totalmem, type} from 'node:os'
 import path from 'node:path'
 import process from 'node:process'
 
@@ -14,14 +14,15 @@ const packages = [
   'yaml',
 ] as const
 
-/** Versions and machine, in a few lines. */
+/** Versions, machine and how busy it is with other things (load average), in a few lines. */
 export function surroundings(project: string): string {
   const [processor] = cpus()
+  const [load] = loadavg()
   const gigabytes = Math.round(totalmem() / 1024 ** 3)
   const versions = packages.map((name) => `${name} ${versionIn(project, `node_modules/${name}`)}`)
   return [
     `scalepan ${versionIn(project, '.')}, Node ${process.version}, ${type()}`,
-    `${cpus().length} × ${processor?.model.trim()}, ${gigabytes} GiB`,
+    `${cpus().length} × ${processor?.model.trim()}, ${gigabytes} GiB; waiting before: ${load?.toFixed(1)}`,
     versions.join(', '),
   ].join('\n')
 }
