@@ -1,3 +1,6 @@
+import type {Element} from 'hast'
+import {h} from 'hastscript'
+import {visit} from 'unist-util-visit'
 import type {Computed} from '../src/nutrition/computed.ts'
 import {energyShares} from '../src/nutrition/energy-shares.ts'
 import {
@@ -140,7 +143,15 @@ function partsOf(site: Site, computed: Computed): Part {
       {declarationPart(site, computed)}
       {comparisonBars(site, computed, stylePath)}
       <h2>{words.stylePage.card}</h2>
-      <div class="sides">{cardFront(site, computed)}</div>
+      {withoutIds(h('div', {className: ['sides']}, cardFront(site, computed)))}
     </>
   )
+}
+
+/** The ingredients stand on the page already, with the ids that their amounts are found by. */
+function withoutIds(part: Element): Element {
+  visit(part, 'element', ({properties}) => {
+    delete properties.id
+  })
+  return part
 }

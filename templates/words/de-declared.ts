@@ -9,7 +9,7 @@ export const declared: (typeof en)['declared'] = {
       energy: 'Energie',
       energyEuKilojoules: 'Energie',
       fat: 'Fett',
-      saturated: 'davon gesättigte Fettsäuren',
+      saturated: 'davon gesättigte Fett\u00adsäuren',
       trans: 'davon Transfettsäuren',
       cholesterol: 'Cholesterin',
       carbohydrate: 'Kohlenhydrate',

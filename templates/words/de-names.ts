@@ -18,8 +18,8 @@ const nutrient: Names['nutrient'] = {
   energy: 'Energie',
   protein: 'Eiweiß',
   fat: 'Fett',
-  saturated: 'Gesättigte Fettsäuren',
-  trans: 'Transfettsäuren',
+  saturated: 'Gesättigte Fett\u00adsäuren',
+  trans: 'Trans\u00adfett\u00adsäuren',
   cholesterol: 'Cholesterin',
   // A soft hyphen, for the narrow columns of a phone.
   carbohydrate: 'Kohlen\u00adhydrate',
@@ -41,7 +41,7 @@ export const deNames: Names = {
   nutrient,
   nutrientPart: {
     saturated: 'davon gesättigt',
-    trans: 'davon Transfettsäuren',
+    trans: 'davon Trans\u00adfett\u00adsäuren',
     sugars: 'davon Zucker',
     addedSugars: 'davon zugesetzt',
   },
@@ -56,7 +56,7 @@ export const deNames: Names = {
   basis: {serving: 'eine Portion', '100 g': '100 g', batch: 'ganze Menge'},
   verdict: {
     agrees: 'stimmt',
-    tolerated: 'innerhalb der Toleranz',
+    tolerated: 'inner\u00adhalb der Tole\u00adranz',
     drift: 'folgt nicht',
     unknown: 'nicht zu sagen',
   },

@@ -77,7 +77,7 @@ export const de: Words = {
 
   and: (names) =>
     names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} und ${names.at(-1)}`,
-  atLeastBefore: 'mindestens',
+  atLeastBefore: 'mind.',
   atLeast: (amount) => `mindestens ${amount}`,
   plusMinus: (amount) => `± ${amount}`,
   unknown: 'unbekannt',
@@ -132,8 +132,8 @@ export const de: Words = {
   },
 
   figures: {
-    stated: 'Angegeben',
-    computed: 'Berechnet',
+    stated: 'Ange\u00adgeben',
+    computed: 'Berech\u00adnet',
     verdict: 'Urteil',
     nutrient: 'Nährstoff',
     serving: 'Eine Portion',

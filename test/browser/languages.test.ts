@@ -1,4 +1,4 @@
-import type {Browser} from 'playwright-core'
+import type {Browser, Page} from 'playwright-core'
 import {afterAll, beforeAll, expect, test} from 'vitest'
 import {readAssets} from '../../src/site/read-assets.ts'
 import {renderSite} from '../../src/site/render-site.ts'
@@ -43,18 +43,34 @@ test('scripts speak German too, with its commas', async () => {
   await page.close()
 })
 
-test('pages that run from right to left keep their width, and turn their ledger round', async () => {
-  const page = await browser.newPage({viewport: {width: 320, height: 800}})
-  const tooWide: string[] = []
-  for (const path of ['index', 'recipes/barley-pot/index', 'shopping/index', 'figures/index']) {
-    await page.goto(hebrew.url(`${path}.html`))
+const pages = ['index', 'recipes/barley-pot/index', 'shopping/index', 'plans/sunday/index']
+const more = ['figures/index', 'foods/index', 'cards/index', 'style/index', 'rules/index']
+
+/** How much wider than its window each page is, of those that are. */
+async function tooWide(site: SiteOnDisk, page: Page): Promise<readonly string[]> {
+  const found: string[] = []
+  for (const path of [...pages, ...more]) {
+    await page.goto(site.url(`${path}.html`))
     const over = await page.evaluate(() => {
       const {scrollWidth, clientWidth} = document.documentElement
       return scrollWidth - clientWidth
     })
-    if (over > 0) tooWide.push(`${path}: ${over} px`)
+    if (over > 0) found.push(`${path}: ${over} px`)
   }
-  expect(tooWide).toEqual([])
+  return found
+}
+
+test('German words are longer, and fit a phone', async () => {
+  const page = await browser.newPage({viewport: {width: 390, height: 800}})
+  expect(await tooWide(german, page)).toEqual([])
+  expect(await page.locator('html').getAttribute('lang')).toBe('de')
+  await page.close()
+})
+
+test('pages that run from right to left keep their width, and turn their ledger round', async () => {
+  const page = await browser.newPage({viewport: {width: 320, height: 800}})
+  expect(await tooWide(hebrew, page)).toEqual([])
+  expect(await page.locator('html').getAttribute('dir')).toBe('rtl')
   await page.goto(hebrew.url('recipes/barley-pot/index.html'))
   const [weight, what] = await Promise.all(
     ['.ledger .weight', '.ledger .what'].map((place) => page.locator(place).first().boundingBox()),
