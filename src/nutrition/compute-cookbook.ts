@@ -4,7 +4,7 @@ import type {Problem} from '../cookbook/problem.ts'
 import type {Recipe} from '../cookbook/recipe.ts'
 import {computeRecipe, type RecipeResult} from './compute-recipe.ts'
 import type {Computed} from './computed.ts'
-import {type RecipePath, recipeOrder} from './recipe-graph.ts'
+import {componentsOf, type RecipePath, recipeOrder} from './recipe-graph.ts'
 
 export interface ComputedCookbook {
   /** By slug, in the cookbook's order; recipes that could not be computed are not in it. */
@@ -33,7 +33,8 @@ export function computeRecipes(
       computedBefore(recipe, cookbook, bySlug) ?? computeRecipe(recipe, cookbook, bySlug)
     if (result.computed && result.problems.length === 0) {
       const {settings, foods} = cookbook
-      before.set(recipe, {settings, foods, computed: result.computed})
+      const components = componentsIn(recipe, bySlug)
+      before.set(recipe, {settings, foods, components, computed: result.computed})
     }
     problems.push(...result.problems)
     if (result.computed) bySlug.set(recipe.slug, result.computed)
@@ -50,10 +51,13 @@ export function computeRecipes(
  * The last result of each recipe, for whoever computes a cookbook again after every save: a recipe
  * that was not read again, of the same foods and components, comes to the same.
  */
-const before = new WeakMap<
-  Recipe,
-  Pick<Cookbook, 'settings' | 'foods'> & {readonly computed: Computed}
->()
+const before = new WeakMap<Recipe, Before>()
+
+interface Before extends Pick<Cookbook, 'settings' | 'foods'> {
+  /** Of each mention in order; undefined where a component could not be computed then. */
+  readonly components: readonly (Computed | undefined)[]
+  readonly computed: Computed
+}
 
 function computedBefore(
   recipe: Recipe,
@@ -62,14 +66,13 @@ function computedBefore(
 ): RecipeResult | undefined {
   const last = before.get(recipe)
   if (last?.settings !== settings || last.foods !== foods) return undefined
-  const ingredients = last.computed.lines.flatMap(({ingredient, instead}) => [
-    ingredient,
-    ...instead.map((choice) => choice.ingredient),
-  ])
-  const isSame = ingredients.every(
-    (one) => one.kind === 'food' || bySlug.get(one.recipe.slug) === one.computed,
-  )
+  const components = componentsIn(recipe, bySlug)
+  const isSame = components.every((one, index) => one === last.components[index])
   return isSame ? {computed: last.computed, problems: []} : undefined
+}
+
+function componentsIn(recipe: Recipe, bySlug: ReadonlyMap<string, Computed>): Before['components'] {
+  return componentsOf(recipe).map(({value}) => bySlug.get(value))
 }
 
 function loopProblem({path, recipe, use}: RecipePath): Problem {

@@ -28,7 +28,11 @@ function examined(texts: readonly SourceText[], before?: UnderstoodBefore) {
 
 /** What pages and reports can see of it. */
 function seen({computed, problems}: ReturnType<typeof examined>) {
-  const energy = [...computed].map(([slug, {batch}]) => [slug, batch.energy.value])
+  const energy = [...computed].map(([slug, {batch, lines}]) => [
+    slug,
+    batch.energy.value,
+    lines.flatMap(({instead}) => instead.map((choice) => choice.batch.energy.value)),
+  ])
   return {energy, problems}
 }
 
@@ -65,6 +69,19 @@ describe('a cookbook that is examined again', () => {
     examined(cookbook(), before)
     for (const texts of [cookbook(changed), cookbook()]) {
       expect(seen(examined(texts, before))).toEqual(seen(examined(texts)))
+    }
+  })
+
+  test('has an alternative again that could not be understood for a while', () => {
+    const before = new UnderstoodBefore()
+    const choice = '{ amount: 60 g, instead: { stock: { amount: 100 g, recipe: stock } } }'
+    const texts = {'recipes/toast.md': toast.replace('80 g', choice)}
+    const slip = {...texts, 'recipes/stock.md': stock(200).replace('900 g', 'a lot')}
+    for (const each of [slip, texts, slip, texts]) {
+      const found = seen(examined(cookbook(each), before))
+      expect(found).toEqual(seen(examined(cookbook(each))))
+      const toasts = found.energy.find(([slug]) => slug === 'toast')
+      expect(toasts?.[2]).toHaveLength(each === slip ? 0 : 1)
     }
   })
 
