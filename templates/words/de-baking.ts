@@ -21,7 +21,7 @@ export const baking: (typeof en)['baking'] = {
     ring: (size, tube) => `${size} Ring, Rohr ${tube}`,
   },
   deep: (tin, depth) => `${tin}, ${depth} hoch`,
-  sameDepth: 'Masse gleich tief',
-  filledAlike: 'Gleich hoch gefüllt',
+  sameDepth: 'Teig gleich hoch',
+  filledAlike: 'Form gleich voll',
   tinsNote: 'Jede Zutat malnehmen. Die Zeit im Ofen wächst nicht mit: früher nachsehen und prüfen.',
 }

@@ -5,7 +5,8 @@ export const cards: (typeof en)['cards'] = {
   sheets: 'Karten auf Bogen',
   sheetsIntro: (size) =>
     `Karten von ${size}, Vorder- und Rückseite nebeneinander. In wahrer Größe einseitig drucken, an den Linien schneiden, an den Punkten falten.`,
-  cautionsFrom: 'Quellen: seine Seite. Örtliche Vorschriften und zugelassene Fachleute gehen vor.',
+  cautionsFrom:
+    'Quellen: auf der Seite des Rezepts. Örtliche Vorschriften und zugelassene Fachleute gehen vor.',
 }
 
 export const book: (typeof en)['book'] = {
@@ -15,10 +16,10 @@ export const book: (typeof en)['book'] = {
     'Mit dem Menü des Browsers drucken. Seitenzahlen in Inhalt und Register kommen mit `scalepan print cookbook`.',
   contents: 'Inhalt',
   untagged: 'Rezepte',
-  figures: 'Tafel der Zahlen',
+  figures: 'Nährwerttabelle',
   figuresServing: 'Eine Portion',
   figures100g: 'Je 100 g',
-  allergens: 'Tafel der Allergene',
+  allergens: 'Allergentabelle',
   allergensIntro:
     'e: enthält. b: nur in dem, was nach Belieben oder stattdessen dazukommt. s: kann Spuren enthalten, wie die Packungen sagen. Leer: von keiner Zutat ist es bekannt. Rezepte mit * haben Zutaten, deren Allergene niemand angegeben hat; sie stehen darunter.',
   contains: 'e',

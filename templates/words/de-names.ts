@@ -57,7 +57,7 @@ export const deNames: Names = {
   verdict: {
     agrees: 'stimmt',
     tolerated: 'inner\u00adhalb der Tole\u00adranz',
-    drift: 'folgt nicht',
+    drift: 'weicht ab',
     unknown: 'nicht zu sagen',
   },
   verdictMeaning: {
@@ -67,7 +67,7 @@ export const deNames: Names = {
     drift: 'sie liegt außerhalb von beiden; eine Seite mit einer solchen Zahl erscheint nicht',
     unknown: 'einem Lebensmittel fehlt die Zahl, die berechnete ist nur eine untere Grenze',
   },
-  severity: {error: 'hält den Bau auf', warning: 'warnt', note: 'merkt an'},
+  severity: {error: 'verhindert das Erscheinen', warning: 'warnt', note: 'merkt an'},
   tolerance: {
     household: 'die einer Haushaltsküche',
     us: 'die der Kennzeichnung in den USA (21 CFR 101.9(g))',

@@ -15,7 +15,7 @@ export const timetable: typeof english = {
     'Die Schritte folgen aufeinander, wo der Text nichts nebeneinander legt („meanwhile“); was sich sonst überlappen kann, ist nicht bekannt.',
   shared: (time) => `${time} Arbeit, die kein Schritt nennt, sind gleichmäßig verteilt.`,
   gaps: (time) => `${time}, die kein Schritt nennt, sind Lücken dazwischen.`,
-  inWaits: (time) => `Weitere ${time} Arbeit müssen ins Warten passen.`,
+  inWaits: (time) => `Weitere ${time} Arbeit müssen in die Wartezeiten passen.`,
   beyond: (time) => `Die Schritte dauern ${time} länger, als das Rezept sagt.`,
   open: 'Wie lange alles dauert, steht nicht da; Schritte ohne Zeit haben hier keine: mehr einplanen.',
   ahead: 'Im Voraus gemacht und hier nicht enthalten',

@@ -18,9 +18,9 @@ function plural(count: number, one: string, many: string): string {
 
 const cookingMethod: Readonly<Record<CookingMethod, string>> = {
   flamed: 'flambiert',
-  'stirred in off the heat': 'neben dem Herd eingerührt',
+  'stirred in off the heat': 'abseits vom Herd eingerührt',
   'kept overnight': 'über Nacht stehen gelassen',
-  'baked on top': 'oben aufgebacken',
+  'baked on top': 'obenauf mitgebacken',
   'pulses boiled briefly, drained': 'Hülsenfrüchte, kurz gekocht und abgegossen',
   'pulses boiled long, drained': 'Hülsenfrüchte, lange gekocht und abgegossen',
   'potatoes boiled in their skins': 'Kartoffeln, in der Schale gekocht',
@@ -61,14 +61,14 @@ export const de: Words = {
     label: 'Seiten',
     recipes: 'Rezepte',
     shopping: 'Einkaufsliste',
-    figures: 'Zahlen',
+    figures: 'Nährwerte',
     foods: 'Lebensmittel',
     skip: 'Zum Text springen',
   },
 
   footer: {
     caution:
-      'Zahlen und Allergene folgen aus den gewogenen Zutaten und den Tabellen und Packungen, die ' +
+      'Zahlen und Allergene ergeben sich aus den gewogenen Zutaten und den Tabellen und Packungen, die ' +
       'unter Lebensmittel stehen. Packungen ändern sich: die eigenen lesen. Nichts hier ist ' +
       'ärztlicher Rat; örtliche Vorschriften und zugelassene Fachleute gehen vor.',
     checked: 'Wie diese Zahlen geprüft sind',
@@ -91,7 +91,7 @@ export const de: Words = {
   recipe: {
     ingredients: 'Zutaten',
     method: 'Zubereitung',
-    figures: 'Zahlen',
+    figures: 'Nährwerte',
     keeping: 'Haltbarkeit',
     cautions: 'Damit es bekommt',
     cautionSources: 'Quellen',
@@ -119,9 +119,9 @@ export const de: Words = {
     cooked: (method) => `${cookingMethod[method]}: ein Teil davon geht verloren`,
     trimmed: (amount) => `${amount} abgeschnitten und weggeworfen`,
     because: (text, because) => `${text} (${because})`,
-    simmered: (time) => `kocht ${time}, ein Teil des Alkohols geht dabei`,
+    simmered: (time) => `kocht ${time}, ein Teil des Alkohols verdampft dabei`,
     bought: (amount) => `wie gekauft; ${amount} davon werden gegessen`,
-    ofBatch: (share) => `${share} einer Menge`,
+    ofBatch: (share) => `${share} einer Rezeptmenge`,
     or: (amount, name) => `Oder ${amount} ${name}`,
     orChanges: (changes) => `eine Portion hat dann ${changes}`,
     orChangesNothing: 'die Zahlen bleiben auf ein Gramm gleich',
@@ -158,7 +158,7 @@ export const de: Words = {
   },
 
   comparison: {
-    title: 'Neben',
+    title: 'Im Vergleich mit',
     basis: (per) => `Verglichen ist: ${per}.`,
     sameWeight: 'Verglichen ist das Gewicht einer Portion.',
     here: 'dieses Rezept',
@@ -201,14 +201,14 @@ export const de: Words = {
   },
 
   figuresPage: {
-    title: 'Zahlen',
+    title: 'Nährwerte',
     intro:
-      'Jede Zahl, die diese Seiten nennen, neben dem, was die gewogenen Zutaten ergeben. Eine Zahl, die nicht mehr folgt, hält den Bau auf; darum steht hier keine.',
+      'Jede Zahl, die diese Seiten nennen, neben dem, was die gewogenen Zutaten ergeben. Mit einer Zahl, die davon abweicht, erscheint keine Seite; darum steht hier keine solche.',
     computedOnly: 'Nichts angegeben; genannt sind die berechneten Zahlen.',
     tolerance: (name) => `Die Toleranz dieses Kochbuchs: ${name}.`,
     legend: 'Was die Urteile bedeuten',
     open: 'Was offen blieb',
-    openIntro: 'Warnungen und Anmerkungen, die beim Bau dieser Seiten kamen.',
+    openIntro: 'Warnungen und Anmerkungen, die beim Erstellen dieser Seiten kamen.',
   },
 
   foodsPage: {

@@ -22,7 +22,7 @@ export const baking = {
   },
   deep: (tin: string, depth: string) => `${tin}, ${depth} deep`,
   sameDepth: 'As deep a batter',
-  filledAlike: 'Filled as high',
+  filledAlike: 'As full a tin',
   tinsNote:
     'Multiply every ingredient. The time in the oven does not scale with them: look earlier, and test.',
 }
