@@ -61,12 +61,25 @@ export function shell(site: Site, page: Shell): Page {
   return {path: page.path, tree}
 }
 
-/** Languages whose script runs from right to left (Unicode CLDR, character order; from memory). */
-const rightToLeft: ReadonlySet<string> = new Set(['ar', 'dv', 'fa', 'he', 'ku', 'ps', 'ur', 'yi'])
+/** Scripts that run from right to left (Unicode Standard; from memory), by their ISO 15924 codes. */
+const rightToLeftScripts: ReadonlySet<string> = new Set([
+  'adlm',
+  'arab',
+  'hebr',
+  'nkoo',
+  'syrc',
+  'thaa',
+])
+
+/** Languages that are written in one of these, where their tag names no script (Unicode CLDR). */
+const rightToLeft: ReadonlySet<string> = new Set('ar ckb dv fa he ks ps sd ug ur yi'.split(' '))
 
 function direction(language: string): 'rtl' | undefined {
-  const [primary = ''] = language.toLowerCase().split('-')
-  return rightToLeft.has(primary) ? 'rtl' : undefined
+  const [primary = '', ...subtags] = language.toLowerCase().split('-')
+  const script = subtags.find((subtag) => /^[a-z]{4}$/.test(subtag))
+  const isRightToLeft =
+    script === undefined ? rightToLeft.has(primary) : rightToLeftScripts.has(script)
+  return isRightToLeft ? 'rtl' : undefined
 }
 
 function head(site: Site, page: Shell): Element {

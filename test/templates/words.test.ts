@@ -151,11 +151,20 @@ describe('a German site', () => {
   })
 })
 
+// The script of each as Unicode CLDR has it, which `Intl.Locale` looks up: of Kurdish the Latin one.
 test.each([
-  ['he', 'rtl'],
-  ['ar-EG', 'rtl'],
-  ['de', undefined],
-])('a page in %s runs %s', (language, direction) => {
+  ['he', 'Hebr', 'rtl'],
+  ['ar-EG', 'Arab', 'rtl'],
+  ['ar-Latn', 'Latn', undefined],
+  ['ckb', 'Arab', 'rtl'],
+  ['ku', 'Latn', undefined],
+  ['ku-Arab', 'Arab', 'rtl'],
+  ['pa-Arab-PK', 'Arab', 'rtl'],
+  ['sd', 'Arab', 'rtl'],
+  ['ug', 'Arab', 'rtl'],
+  ['de', 'Latn', undefined],
+])('a page in %s, written in %s, runs %s', (language, script, direction) => {
+  expect(new Intl.Locale(language).maximize().script).toBe(script)
   const {tree} = notFoundPage(sampleSite({language}))
   const html = tree.children.find((node) => node.type === 'element')
   expect(html?.type === 'element' && html.properties.dir).toBe(direction)
