@@ -3,9 +3,9 @@ import {fill} from '../words/fill.ts'
 import {dishesOf} from './finding/dishes.ts'
 import {type Asked, addressFor, askedIn, type Field, readAddress} from './finding/fields.ts'
 import {type Dish, isFound, meantBy} from './finding/find.ts'
+import {keyOf, markSorted, sortButtons} from './finding/heads.ts'
 import {type Order, sorted} from './finding/order.ts'
 import {tableRows} from './finding/table-rows.ts'
-import {element} from './page/element.ts'
 import {loadData} from './page/load-data.ts'
 import {workOffline} from './page/work-offline.ts'
 
@@ -34,7 +34,6 @@ interface Found {
 
 function start(table: HTMLTableElement, body: HTMLTableSectionElement, finder: HTMLElement): void {
   const heads = [...table.querySelectorAll<HTMLTableCellElement>('thead th')]
-  const keys = heads.map(({dataset}) => dataset.key ?? '')
   const fields = [...finder.querySelectorAll<Field>('[name]')]
   const more = document.querySelector<HTMLElement>('#find-more')
   const parts = document.querySelector<HTMLElement>('#recipe-parts')
@@ -81,10 +80,7 @@ function start(table: HTMLTableElement, body: HTMLTableSectionElement, finder: H
     const matches = dishes.flatMap((dish, place) => (isFound(dish, query) ? [place] : []))
     const shown = sorted(matches, dishes, order).slice(0, limit)
     body.replaceChildren(...shown.map(row))
-    for (const [column, head] of heads.entries()) {
-      const isKey = order !== undefined && keys[column] === order.key
-      head.ariaSort = isKey ? (order?.isDown ? 'descending' : 'ascending') : null
-    }
+    markSorted(heads, order)
     if (more) more.hidden = shown.length === matches.length
     // The parts are by name, and of everything.
     if (parts) parts.hidden = order !== undefined || matches.length < dishes.length
@@ -106,16 +102,10 @@ function start(table: HTMLTableElement, body: HTMLTableSectionElement, finder: H
     if (status) status.textContent = fill(text ?? '', values)
   }
 
-  for (const [column, head] of heads.entries()) {
-    const button = element('button', '', ...head.childNodes)
-    button.type = 'button'
-    head.append(button)
-    button.addEventListener('click', () => {
-      const key = keys[column] ?? ''
-      order = {key, isDown: order?.key === key && !order.isDown}
-      showAnew()
-    })
-  }
+  sortButtons(heads, (key) => {
+    order = {key, isDown: order?.key === key && !order.isDown}
+    showAnew()
+  })
   finder.addEventListener('input', showAnew)
   // Before the first sign is typed.
   finder.addEventListener('focusin', fetchData)
@@ -131,12 +121,12 @@ function start(table: HTMLTableElement, body: HTMLTableSectionElement, finder: H
   addEventListener('hashchange', () => {
     // A place on the page is no question: `#main`.
     if (!location.hash.includes('=')) return
-    order = readAddress(fields, keys)
+    order = readAddress(fields, heads.map(keyOf))
     showAnew()
   })
   const inPage = document.querySelector('#finding-data')?.textContent
   if (inPage) take(JSON.parse(inPage))
-  order = readAddress(fields, keys)
+  order = readAddress(fields, heads.map(keyOf))
   finder.hidden = false
   if (found !== undefined || location.hash.includes('=')) show()
 }
