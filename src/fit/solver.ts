@@ -61,6 +61,7 @@ function solvedGrams(
     if (taken === undefined) throw new Error('The solver took no amount of a list')
     return taken
   }
-  const stays = staysApart(grams, amounts) && primal(`s${index}`) > 0.5
-  return stays ? grams : Math.round(primal(`n${index}`)) * amounts.step
+  if (staysApart(grams, amounts) && primal(`s${index}`) > 0.5) return grams
+  // 7 × 0.1 is 0.7000000000000001 in doubles, and no change of 0.7.
+  return Number((Math.round(primal(`n${index}`)) * amounts.step).toPrecision(12))
 }

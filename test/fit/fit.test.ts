@@ -145,6 +145,14 @@ describe('on small cases', () => {
     expect(fitOf({lines, rows: [atMost(8)], kept: []}).grams).toEqual([5])
   })
 
+  test('a line that stays has not changed by the noise of tenths', () => {
+    const lines = [{name: 'salt', grams: 0.7, amounts: steps(0.35, 1.4, 0.1)}]
+    const row: FitRow = {...energy(1), over: {perGram: [1], fixed: 0}, bound: 1}
+    const fit = fitOf({lines, rows: [row], kept: []})
+    expect([...fit.grams, fit.change]).toEqual([0.7, 0])
+    expect(fitOf({lines, rows: [{...row, bound: 0.6}], kept: []}).grams).toEqual([0.6])
+  })
+
   test('a quotient alone goes as far as the amounts let it', () => {
     // Water by flour is highest with most water and least flour: 1300 / 500.
     const row: FitRow = {
