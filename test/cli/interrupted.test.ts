@@ -20,7 +20,7 @@ import {bundledCommand} from './command.ts'
 const {entry, run} = bundledCommand()
 
 /** Enough files that writing them takes a good part of a build. */
-const pictures = 150
+const pictures = 100
 
 /** Kills in all: as many in flight as there are folders, one after the other in each. */
 const kills = 100

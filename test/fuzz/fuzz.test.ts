@@ -11,7 +11,7 @@ import {slipped} from './slips.ts'
 import {targets} from './targets.ts'
 
 const seed = 20_261_125
-const runs = 60
+const runs = 40
 
 test('the cookbook the slips are made in has no errors', () => {
   const {problems, files} = build({sources: {texts: cookbookTexts(), images: []}, problems: []}, [])
