@@ -40,6 +40,7 @@ describe('a site', () => {
       'recipes/classic-pot/recipe.jsonld',
       'rules/index.html',
       'shopping/index.html',
+      'style/index.html',
     ])
   })
 
