@@ -78,6 +78,15 @@ describe('US', () => {
     expect(told('high protein', {sodium: 100})).toEqual([])
   })
 
+  test('beside no sugar stands that it is not low in energy, unless it is', () => {
+    const text =
+      'Not a reduced calorie or low calorie food: see nutrition information for calorie and sugar content.'
+    const small = {portionGrams: 100}
+    expect(told('sugar-free', {sugars: 0, energy: 200}, small)).toEqual([text])
+    expect(told('sugar-free', {sugars: 0, energy: 30}, small)).toEqual([])
+    expect(told('high protein', {sugars: 0, energy: 200}, small)).toEqual([])
+  })
+
   test('without a claim that the law has nothing is said', () => {
     expect(told('grandmother’s best', {fat: 40})).toEqual([])
   })

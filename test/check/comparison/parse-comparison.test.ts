@@ -28,6 +28,9 @@ test.each([
   ['at least twice the energy', 'least', 2],
   ['three times as much energy', 'least', 3],
   ['2.5 times', 'least', 2.5],
+  ['0.4 of the energy', 'most', 0.4],
+  ['100 % of the energy', 'least', 1],
+  ['at least 100 % of the energy', 'least', 1],
 ] as const)('%s', (words, bound, ratio) => {
   const read = parseComparison(words, 'energy')
   expect(read?.bound).toBe(bound)
@@ -42,6 +45,12 @@ test.each([
   '30-40 % less',
   '120 % less',
   'three times less',
+  'three times more',
+  '2 times more',
+  'twice more',
+  '5 and 10 % less',
+  '3',
+  '1',
   'at least half',
   'half the fat',
   '40 % less fat',
