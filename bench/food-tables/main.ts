@@ -11,6 +11,7 @@ import process from 'node:process'
 import {parseArgs} from 'node:util'
 import {tableColumns} from '../../src/food/table-columns.ts'
 import {seededRandom} from '../../test/seeded-random.ts'
+import {median} from '../ratios.ts'
 import {writeBrandedDownload} from './branded-download.ts'
 
 const {values: options} = parseArgs({
@@ -81,10 +82,6 @@ function used(name: string, within: string, foods: number): Used {
     execFileSync(process.execPath, args, {encoding: 'utf8'}),
   )
   return {wallMilliseconds, cpuMilliseconds, keptMegabytes, peakMegabytes}
-}
-
-function median(values: readonly number[]): number {
-  return values.toSorted((left, right) => left - right)[Math.floor(values.length / 2)] ?? Number.NaN
 }
 
 /** As many rows as USDA SR28 has, a fifth of the figures blank; numbers invented. */

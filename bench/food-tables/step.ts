@@ -9,6 +9,7 @@ import {LargeTable} from '../../src/cookbook/read-table-large.ts'
 import {coreTable} from '../../src/food/core-table.ts'
 import {importTable} from '../../src/food/import-table.ts'
 import {NearestFoods} from '../../src/food/nearest-foods.ts'
+import {peakMegabytes} from '../peak-memory.ts'
 import {idOf} from './branded-download.ts'
 
 const [step = '', folder = '', foods = '0'] = process.argv.slice(2)
@@ -75,7 +76,7 @@ const used = {
   wallMilliseconds: wall,
   cpuMilliseconds: (user + system) / 1000,
   keptMegabytes: heap / 1e6,
-  peakMegabytes: process.resourceUsage().maxRSS / 1024,
+  peakMegabytes: peakMegabytes(),
   hasResult: kept !== undefined,
 }
 process.stdout.write(JSON.stringify(used))

@@ -3,9 +3,10 @@
  * Arguments: the file, the program's path, the program's own arguments.
  */
 
-import {readFileSync, writeFileSync} from 'node:fs'
+import {writeFileSync} from 'node:fs'
 import process from 'node:process'
 import {pathToFileURL} from 'node:url'
+import {peakMegabytes} from '../peak-memory.ts'
 
 const [node = '', , usageFile = '', program = '', ...args] = process.argv
 // The program sees the arguments it would have had alone.
@@ -19,17 +20,3 @@ process.on('exit', () => {
 })
 
 await import(pathToFileURL(program).href)
-
-/**
- * Peak of the resident memory. On Linux from the kernel's note on this program alone: what
- * `getrusage` says holds the peak of the process that started it too.
- */
-function peakMegabytes(): number {
-  try {
-    const [, kilobytes] = /VmHWM:\s+(\d+) kB/u.exec(readFileSync('/proc/self/status', 'utf8')) ?? []
-    if (kilobytes !== undefined) return Number(kilobytes) / 1024
-  } catch {
-    // Another system than Linux.
-  }
-  return process.resourceUsage().maxRSS / 1024
-}
