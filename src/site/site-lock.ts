@@ -6,7 +6,15 @@
  */
 
 import {randomUUID} from 'node:crypto'
-import {existsSync, mkdirSync, renameSync, rmSync, writeFileSync} from 'node:fs'
+import {
+  existsSync,
+  mkdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs'
 import {hostname} from 'node:os'
 import path from 'node:path'
 import process from 'node:process'
@@ -14,9 +22,12 @@ import {EnvironmentFailure, errorCode} from '../cookbook/environment-failure.ts'
 import {fieldOf, readJsonFile} from './json-file.ts'
 import {scrapPath, type WorkFolder} from './work-folder.ts'
 
-/** Milliseconds to wait for another build before giving up. */
+/** Milliseconds to wait for a sign of life of another build before giving up. */
 const patienceMilliseconds = 10_000
 const pauseMilliseconds = 50
+
+/** Milliseconds between two signs of life. */
+const signMilliseconds = 1000
 
 interface Holder {
   readonly pid: number
@@ -24,28 +35,55 @@ interface Holder {
   readonly token: string
 }
 
+/** A lock that is held. */
+export interface SiteLock {
+  /** Throws when it was taken over after all; for the moment before anything is changed. */
+  readonly assertHeld: () => void
+  /** A sign of life for builds that wait, to be given for every page: rendering takes minutes. */
+  readonly goOn: () => void
+}
+
 /**
  * Runs `use` while no other build writes into the same site folder. A lock whose process is gone
- * from this machine is taken over; one from another machine is waited for.
- * @param use is given a function that throws when the lock was taken over after all, for the
- *   moment before anything is changed
+ * from this machine is taken over; any other is waited for, as long as it shows signs of life.
  */
-export async function withSiteLock<T>(
-  work: WorkFolder,
-  use: (assertHeld: () => void) => T,
-): Promise<T> {
+export async function withSiteLock<T>(work: WorkFolder, use: (lock: SiteLock) => T): Promise<T> {
   const token = randomUUID()
   await take(work, token)
   try {
-    return use(() => assertHeld(work, token))
+    return use({assertHeld: () => assertHeld(work, token), goOn: signsOfLife(work.lock)})
   } finally {
     if (holder(work.lock)?.token === token) release(work)
   }
 }
 
+function signsOfLife(lock: string): () => void {
+  let nextAt = Date.now() + signMilliseconds
+  return () => {
+    const now = Date.now()
+    if (now < nextAt) return
+    nextAt = now + signMilliseconds
+    try {
+      utimesSync(holderFile(lock), now / 1000, now / 1000)
+    } catch (error) {
+      // A lock that is lost is told before the change.
+      if (errorCode(error) === undefined) throw error
+    }
+  }
+}
+
+/** Another one with each sign of life, and with each holder. */
+function lastSign(lock: string): number | undefined {
+  return statSync(holderFile(lock), {throwIfNoEntry: false})?.mtimeMs
+}
+
 async function take(work: WorkFolder, token: string): Promise<void> {
-  const giveUpAt = Date.now() + patienceMilliseconds
+  let sign: number | undefined
+  let giveUpAt = Date.now() + patienceMilliseconds
   while (!taken(work, token)) {
+    const latest = lastSign(work.lock)
+    if (latest !== sign) giveUpAt = Date.now() + patienceMilliseconds
+    sign = latest
     if (Date.now() > giveUpAt) throw busy(work)
     if (isStale(work.lock)) takeOver(work)
     else await new Promise((resolve) => setTimeout(resolve, pauseMilliseconds))

@@ -12,7 +12,8 @@
  *   changed since is kept: under `.scalepan/changed/` where a page takes its place, where it is
  *   otherwise.
  * - Files that are right already are not touched.
- * - Two builds at once follow each other; the later writer's site stays.
+ * - Two builds at once follow each other, however long the first takes to make its pages; the later
+ *   writer's site stays.
  * - No link below the site folder is followed. The site folder itself may be a link.
  *
  * After a power cut a page may be empty that had not reached the disk. The next build sees that it
@@ -28,7 +29,7 @@ import {type Prepared, prepareChange} from './prepare-change.ts'
 import {type Receipt, standingReceipt, writeReceipt} from './receipt.ts'
 import {removeIfEmpty} from './remove-if-empty.ts'
 import type {SiteFile} from './site-file.ts'
-import {withSiteLock} from './site-lock.ts'
+import {type SiteLock, withSiteLock} from './site-lock.ts'
 import {standing} from './standing.ts'
 import {scrapPrefix, type WorkFolder, workFolder, workFolderName} from './work-folder.ts'
 
@@ -80,7 +81,7 @@ export async function writeSite(
     const work = workFolder(realpathSync(folder))
     try {
       makeWorkFolder(work)
-      return await withSiteLock(work, (assertHeld) => write(work, files, receipt, assertHeld))
+      return await withSiteLock(work, (lock) => write(work, files, receipt, lock))
     } finally {
       removeIfEmpty(work.folder)
       if (isNew) removeIfEmpty(work.site)
@@ -92,10 +93,10 @@ function write(
   work: WorkFolder,
   files: Iterable<SiteFile>,
   receipt: Receipt | undefined,
-  assertHeld: () => void,
+  lock: SiteLock,
 ): SiteWritten {
   const {setAside} = recover(work)
-  const {isSame, paths, ...prepared} = preparedOrCleared(work, files, assertHeld)
+  const {isSame, paths, ...prepared} = preparedOrCleared(work, files, lock)
   if (!isSame) setAside.push(...carryOut(work))
   if (receipt) writeReceipt(work, receipt, paths)
   return {...prepared, setAside: setAside.map((copy) => path.relative(work.site, copy))}
@@ -105,15 +106,22 @@ function write(
 function preparedOrCleared(
   work: WorkFolder,
   files: Iterable<SiteFile>,
-  assertHeld: () => void,
+  {assertHeld, goOn}: SiteLock,
 ): Prepared {
   let isReady = false
   try {
-    const prepared = prepareChange(work, files, readManifest(work), assertHeld)
+    const prepared = prepareChange(work, oneByOne(files, goOn), readManifest(work), assertHeld)
     isReady = !prepared.isSame
     return prepared
   } finally {
     if (!isReady) clearScraps(work)
+  }
+}
+
+function* oneByOne(files: Iterable<SiteFile>, goOn: () => void): Iterable<SiteFile> {
+  for (const file of files) {
+    goOn()
+    yield file
   }
 }
 

@@ -1,6 +1,6 @@
 import {spawn, spawnSync} from 'node:child_process'
 import {once} from 'node:events'
-import {mkdirSync} from 'node:fs'
+import {mkdirSync, rmSync, statSync, utimesSync} from 'node:fs'
 import {hostname} from 'node:os'
 import path from 'node:path'
 import {afterEach, describe, expect, test, vi} from 'vitest'
@@ -54,6 +54,21 @@ describe('a lock that somebody left', () => {
     expect(workNames(site)).toEqual(['lock'])
   })
 
+  test('is waited for beyond that while it shows signs of life', async () => {
+    vi.useFakeTimers()
+    const site = siteLockedBy({pid: 4711, host: 'galley', token: 'x'})
+    const lock = path.join(site, '.scalepan/lock')
+    const written = writeSite(site, pages)
+    for (let second = 8; second <= 40; second += 8) {
+      await vi.advanceTimersByTimeAsync(8000)
+      utimesSync(path.join(lock, 'holder.json'), second, second)
+    }
+    rmSync(lock, {recursive: true})
+    await vi.advanceTimersByTimeAsync(100)
+    await written
+    expect(siteTree(site)).toEqual({'index.html': 'one'})
+  })
+
   test('by a process that runs is waited for until it ends', async () => {
     const other = spawn(process.execPath, ['-e', 'setTimeout(() => {}, 60_000)'])
     await once(other, 'spawn')
@@ -75,7 +90,7 @@ describe('a lock that is held', () => {
   test('is lost when another build took it over: the change does not happen', async () => {
     const work = workFolder(temporaryFolder())
     mkdirSync(work.folder)
-    const lost = withSiteLock(work, (assertHeld) => {
+    const lost = withSiteLock(work, ({assertHeld}) => {
       assertHeld()
       const other = JSON.stringify({pid: 1, host: 'galley', token: 'other'})
       putFiles(work.folder, {'lock/holder.json': other})
@@ -98,6 +113,21 @@ describe('a lock that is held', () => {
     await expect(writeSite(site, [page])).rejects.toThrow('Another build (process 1 on galley)')
     expect(siteTree(site)).toEqual({})
     expect(workNames(site)).toEqual(['lock'])
+  })
+
+  test('shows a sign of life with a page, each second anew', async () => {
+    vi.useFakeTimers()
+    const site = temporaryFolder()
+    const signs: number[] = []
+    function* slowPages() {
+      for (const content of ['one', 'two', 'three']) {
+        signs.push(statSync(path.join(site, '.scalepan/lock/holder.json')).mtimeMs)
+        vi.setSystemTime(Date.now() + 1500)
+        yield {path: content, content}
+      }
+    }
+    await writeSite(site, slowPages())
+    expect(new Set(signs).size).toBe(3)
   })
 
   test('is let go when the work fails', async () => {
