@@ -6,7 +6,7 @@ export type Occupation = 'work' | 'wait'
 
 /** What is done in a pot, an oven or a bowl by itself; "the boiled potatoes" are not being boiled. */
 const waits =
-  /\b(?:simmer|bak(?:e|ing)|roast|(?<!the )rest|chill|cool|ris(?:e|ing)|prov(?:e|ing)|proof|soak|leave|let|stand|marinat|infus|steep|steam|poach|brais|stew|boil|freez|refrigerat|set aside|low heat)(?!\p{L}*d\b)|\bcover/giu
+  /\b(?:simmer|bak(?:e|ing)|roast|(?<!the )rest|chill|cool|ris(?:e|ing)|prov(?:e|ing)|proof|soak|leave(?!s\b)|let|stand|marinat|infus|steep|steam|poach|brais|stew|boil|freez|refrigerat|set aside|low heat)(?!\p{L}*d\b)|\bcover/giu
 
 /** What is done by hand, or wants an eye on it. */
 const works =

@@ -36,6 +36,8 @@ describe('the hands', () => {
     ['For 20 min, roast the squash.', 'wait'],
     ['Cook for 5 min.', 'work'],
     ['Cook for 40 min.', 'wait'],
+    ['Fry with the bay leaves for 1 min.', 'work'],
+    ['Leave for 1 h.', 'wait'],
   ])('%s: %s', (method, occupation) => {
     const [time] = timesInSteps(recipeOf(`1. ${method}`))
     expect(time && occupationOf(time)).toBe(occupation)
