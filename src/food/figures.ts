@@ -65,6 +65,35 @@ class LazyFigures {
   }
 }
 
+/**
+ * The same for figures that cost next to nothing: they are made anew each time and not kept. A line
+ * of a recipe is looked at once for most nutrients, and a cookbook has more lines than memory.
+ * @param figure must make no sources of its own, or one figure would not be itself
+ */
+export function figuresMadeAnew<B extends Basis>(
+  figure: (nutrient: Nutrient) => Figure,
+): Figures<B> {
+  return new PassingFigures(figure) as object as Figures<B>
+}
+
+class PassingFigures {
+  readonly #make: (nutrient: Nutrient) => Figure
+
+  constructor(make: (nutrient: Nutrient) => Figure) {
+    this.#make = make
+  }
+
+  static {
+    for (const nutrient of nutrients) {
+      Object.defineProperty(PassingFigures.prototype, nutrient, {
+        get(this: PassingFigures): Figure {
+          return this.#make(nutrient)
+        },
+      })
+    }
+  }
+}
+
 /** One term of a weighted sum: `weight` may be negative (poured off), and uncertain itself. */
 export interface Term {
   readonly figure: Figure

@@ -1,7 +1,7 @@
 import type {Cookbook} from '../cookbook/cookbook.ts'
 import type {Problem} from '../cookbook/problem.ts'
 import type {IngredientLine} from '../cookbook/recipe.ts'
-import {type Figures, figuresOf, weightedSum} from '../food/figures.ts'
+import {type Figures, figuresMadeAnew, figuresOf, weightedSum} from '../food/figures.ts'
 import {difference, exact, scaled, type Uncertain} from '../units/uncertain.ts'
 import type {Ingredient} from './computed.ts'
 import {lossesOf} from './line-losses.ts'
@@ -58,7 +58,7 @@ export function computeLine(
 /** Figures of a weight of the measured ingredient. */
 export function figuresOfPart(measured: MeasuredOut, grams: Uncertain): Figures<'batch'> {
   const weight = measured.shareOf(grams)
-  return figuresOf((nutrient) => weightedSum([{figure: measured.figures[nutrient], weight}]))
+  return figuresMadeAnew((nutrient) => weightedSum([{figure: measured.figures[nutrient], weight}]))
 }
 
 function eatenGrams(line: IngredientLine, {settings}: Cookbook): Uncertain | undefined {

@@ -1,4 +1,11 @@
-import {type Basis, type Figures, figuresOf, known, weightedSum} from '../food/figures.ts'
+import {
+  type Basis,
+  type Figures,
+  figuresMadeAnew,
+  figuresOf,
+  known,
+  weightedSum,
+} from '../food/figures.ts'
 import {difference, exact, product, quotient, scaled, type Uncertain} from '../units/uncertain.ts'
 import type {Computed} from './computed.ts'
 import type {FinishedBatch} from './finished-batch.ts'
@@ -26,7 +33,7 @@ export function servedFigures(
 }
 
 function total(adds: readonly Figures<'batch'>[]): Figures<'batch'> {
-  return figuresOf((nutrient) =>
+  return figuresMadeAnew((nutrient) =>
     weightedSum(adds.map((figures) => ({figure: figures[nutrient], weight: exact(1)}))),
   )
 }
