@@ -47,7 +47,10 @@ export function timetable(recipe: Recipe): Timetable | undefined {
   const lengths = lengthsOf(times, recipe.totalMinutes?.value)
   const told = plain.map((time, index) => ({...time, minutes: lengths[index] ?? 0}))
   const beside = besideSteps(recipe)
-  const rest = restOf(recipe, told)
+  const rest = restOf(
+    recipe,
+    told.filter(({passage}) => !beside.has(passage)),
+  )
   const takers = steps.filter((step) => !beside.has(step)).length
   const laid = laidOut(steps, {
     told,
@@ -70,7 +73,7 @@ function lengthsOf(times: readonly TimeInStep[], totalMinutes = Number.POSITIVE_
   return sumOf(longest) <= totalMinutes ? longest : times.map(({duration}) => duration.lowMinutes)
 }
 
-/** Steps that open with what runs beside the step before. */
+/** Steps that open with what runs beside the step before: all that they tell begins with that. */
 function besideSteps(recipe: Recipe): ReadonlyMap<Passage, readonly ToldTime[]> {
   const steps = new Map<Passage, readonly ToldTime[]>()
   for (const time of timesBeside(recipe)) {
@@ -86,7 +89,7 @@ const opensBeside = /^(?:meanwhile|in the meantime|at the same time|while|whilst
 
 type Rest = Omit<Timetable, 'steps' | 'totalMinutes'>
 
-/** What the recipe's own times leave beside those of the steps. */
+/** What the recipe's own times leave beside those of the steps that follow one another. */
 function restOf({handsOnMinutes, totalMinutes}: Recipe, told: readonly ToldTime[]): Rest {
   const worked = sumOf(told.filter(({occupation}) => occupation === 'work').map(minutesOf))
   const all = sumOf(told.map(minutesOf))
@@ -115,14 +118,14 @@ function laidOut(steps: readonly Passage[], {told, beside, work, gaps}: Plan) {
   let besideFrom = 0
   let taker = 0
   const timed = steps.map((passage): TimedStep => {
+    const own = told.filter((time) => time.passage === passage)
     const besideTimes = beside.get(passage)
     if (besideTimes) {
-      const step = timedStep(passage, besideTimes, besideFrom)
+      const step = timedStep(passage, [...besideTimes, ...own], besideFrom)
       clock = Math.max(clock, step.toMinutes)
       return {...step, isBeside: true}
     }
     const shared = {passage, occupation: 'work' as const, minutes: work[taker] ?? 0}
-    const own = told.filter((time) => time.passage === passage)
     const step = timedStep(passage, [shared, ...own], clock)
     const waiting = step.stretches.findLast(({occupation}) => occupation === 'wait')
     besideFrom = waiting?.fromMinutes ?? clock

@@ -84,6 +84,17 @@ describe('a timetable', () => {
     expect(table?.steps.map(({isBeside}) => isBeside)).toEqual([false, true, false])
   })
 
+  test('goes on beside the step before with what a “meanwhile” step tells further', () => {
+    const table = timetable(
+      recipeOf(
+        '1. Simmer for 40 min.\n2. Meanwhile, fry it for 10 min. Rest it for 5 min.',
+        'total: 45 min',
+      ),
+    )
+    expect(rows(table)).toEqual(['0–45: work 5, wait 40', '5–20: work 10, wait 5'])
+    expect(table).toMatchObject({totalMinutes: 45, sharedWorkMinutes: 5})
+  })
+
   test('takes the longer end of a range where the whole leaves room, else the shorter', () => {
     const method = '1. Bake for 30 to 40 min.'
     expect(timetable(recipeOf(method, 'total: 45 min'))?.steps[0]?.stretches.at(-1)).toMatchObject({
