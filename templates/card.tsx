@@ -111,8 +111,9 @@ function facts({words}: Site, computed: Computed): string[] {
   const {serves, totalMinutes, oven, pan} = computed.recipe
   const portion = portionGrams(computed)
   const servings = serves ? words.servings(serves.value) : undefined
-  const weight = portion === undefined ? '' : ` × ${withDecimal(formatFigure(portion, 'g'), words)}`
-  const batch = computed.batchGrams && formatFigure(computed.batchGrams.value, 'g')
+  const inGrams = (grams: number) => withDecimal(formatFigure(grams, 'g'), words)
+  const weight = portion === undefined ? '' : ` × ${inGrams(portion)}`
+  const batch = computed.batchGrams && inGrams(computed.batchGrams.value)
   return [
     servings ? `${servings}${weight}` : batch && `${words.recipe.batchWeighs}: ${batch}`,
     totalMinutes && minutesText(totalMinutes.value, words),

@@ -2,30 +2,27 @@ import type {ComputedLine} from '../../src/nutrition/computed.ts'
 import type {Amount} from '../../src/units/amount.ts'
 import {formatFigure} from '../../src/units/format-figure.ts'
 import {formatWrittenGrams} from '../../src/units/format-weight.ts'
-import {withDecimal} from '../words/decimal.ts'
-
-/** What of the words decides how a number reads. */
-type Language = Parameters<typeof withDecimal>[1]
+import {type NumberWords, withDecimal} from '../words/decimal.ts'
 
 /**
  * The weight of an amount, in grams. A weight keeps the digits it was written with; anything else
  * is shown by what it came to.
  * @param grams what the amount weighs, g
  */
-export function weightText(amount: Amount, grams: number, words: Language): string {
+export function weightText(amount: Amount, grams: number, words: NumberWords): string {
   const text =
     amount.kind === 'weight' ? formatWrittenGrams(amount.grams) : formatFigure(grams, 'g')
   return withDecimal(text, words)
 }
 
 /** The weight of a line as listed: as bought where the line is, else what goes in. */
-export function lineWeight(entry: ComputedLine, words: Language): string {
+export function lineWeight(entry: ComputedLine, words: NumberWords): string {
   const {line, grams, purchasedGrams} = entry
   return weightText(line.amount.value, line.isBought ? purchasedGrams : grams.value, words)
 }
 
 /** The amount in the kitchen's own measure, as written; undefined where there is only a weight. */
-export function kitchenMeasure(amount: Amount, words: Language): string | undefined {
+export function kitchenMeasure(amount: Amount, words: NumberWords): string | undefined {
   const text = writtenMeasure(amount)
   return text === undefined ? undefined : withDecimal(text, words)
 }

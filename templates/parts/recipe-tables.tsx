@@ -3,6 +3,7 @@ import {formatFigure} from '../../src/units/format-figure.ts'
 import {recipePath, relativeHref} from '../addresses.ts'
 import type {Part} from '../part.ts'
 import type {Site} from '../site.ts'
+import {withDecimal} from '../words/decimal.ts'
 import {type DishRow, dishColumns} from './dish-columns.ts'
 import {figureHeads, figureNumbers} from './figure-columns.tsx'
 import {daysText} from './time-text.ts'
@@ -81,16 +82,17 @@ export function componentTable(site: Site, components: readonly Computed[], from
 }
 
 function componentRow(site: Site, computed: Computed, from: string): Part {
+  const {words} = site
   const {batchGrams, recipe} = computed
   const fridge = recipe.keeps?.fridgeDays?.value
   return (
     <tr>
       <th scope="row">{recipeLink(computed, from)}</th>
       {figureNumbers(site, computed, '100 g')}
-      <td class="number spare">{batchGrams ? formatFigure(batchGrams.value, 'g') : undefined}</td>
       <td class="number spare">
-        {fridge === undefined ? undefined : daysText(fridge, site.words)}
+        {batchGrams ? withDecimal(formatFigure(batchGrams.value, 'g'), words) : undefined}
       </td>
+      <td class="number spare">{fridge === undefined ? undefined : daysText(fridge, words)}</td>
     </tr>
   )
 }

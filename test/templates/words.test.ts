@@ -13,7 +13,8 @@ import {shoppingPage} from '../../templates/shopping.tsx'
 import {de} from '../../templates/words/de.ts'
 import {en} from '../../templates/words/en.ts'
 import {wordsFor} from '../../templates/words/words.ts'
-import {computedOf, sampleSite} from './sample.ts'
+import {at, computedOf, recipe, sampleSite, weight} from './sample.ts'
+import {textOf} from './tree.ts'
 
 /** Texts of a catalogue by their way through it: `list.makeFirst`. */
 function texts(words: object, way = ''): ReadonlyMap<string, string> {
@@ -142,6 +143,14 @@ describe('a German site', () => {
     const said = pages.flatMap(({tree}) => pieces(tree)).join(' ')
     expect(said).toMatch(/\d,\d g/)
     expect(captionText(site, pot)).toContain('Eine Portion, 370 g: Energie 395 kcal')
+  })
+
+  test('weighs a batch of a few grams with a comma too', () => {
+    const mix = recipe('mix', {batch: at(weight(9.5))})
+    const small = sampleSite({language: 'de'}, {recipes: new Map([[mix.slug, mix]])})
+    const [index] = recipeIndex(small).pages.map(({page}) => page().tree)
+    expect(index && textOf(index)).toContain('9,5 g')
+    expect(textOf(cardPage(small, computedOf(small, 'mix')).tree)).toContain('Ganze Menge: 9,5 g')
   })
 
   test('says its language, and which parts are in another', () => {

@@ -1,12 +1,13 @@
 import {formatFigure, roundedText, usualDecimals} from '../../../src/units/format-figure.ts'
 import type {CookedChoice, Measure} from '../../parts/cooking-data.ts'
-import {withDecimal} from '../../words/decimal.ts'
-
-/** What of the words decides how a number reads. */
-type Language = Parameters<typeof withDecimal>[1]
+import {type NumberWords, withDecimal} from '../../words/decimal.ts'
 
 /** `430 g`, `15–18 g`: a scaled weight, as finely as a kitchen weighs. */
-export function weightText(grams: CookedChoice['grams'], batches: number, words: Language): string {
+export function weightText(
+  grams: CookedChoice['grams'],
+  batches: number,
+  words: NumberWords,
+): string {
   return withDecimal(pointText(grams, batches), words)
 }
 
@@ -34,7 +35,7 @@ export function measureText({count, one, many}: Measure, batches: number): strin
 }
 
 /** Weight and measure of a choice. */
-export function amountTexts(choice: CookedChoice, batches: number, words: Language) {
+export function amountTexts(choice: CookedChoice, batches: number, words: NumberWords) {
   return {
     weight: weightText(choice.grams, batches, words),
     measure: choice.measure && measureText(choice.measure, batches),
