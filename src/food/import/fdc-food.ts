@@ -35,7 +35,7 @@ export const brandedColumns: readonly HeaderColumn[] = [
 /** Carbohydrate, by difference. */
 const byDifference = '1005'
 
-/** @returns the amount as a cell has it; worked out by difference, a little below 0 is none */
+/** @returns the amount as a cell has it; what was worked out by difference and is below 0 is none */
 export function fdcAmount(nutrient: string, written: string): Parsed<string> {
   if (nutrient === byDifference && /^-[\d.]+$/.test(written)) return parsed('0')
   if (/^(?:\d+\.?\d*|\.\d+)$/.test(written)) return parsed(written)
