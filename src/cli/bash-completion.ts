@@ -3,6 +3,7 @@ import type {Completed} from './completed-commands.ts'
 /**
  * A script for bash that completes commands, their options and choices, and recipes by their slugs
  * (Bash Reference Manual, "Programmable Completion"); anything else is completed as a file name.
+ * Only a file named as a slug is offered: `compgen -W` runs what a name in its list says.
  */
 export function bashCompletion(commands: readonly Completed[]): string {
   const paths = commands.filter(({path}) => path !== '').map(({path}) => `'${path}'`)
@@ -22,7 +23,8 @@ export function bashCompletion(commands: readonly Completed[]): string {
 _scalepan_recipes() {
   local file
   for file in content/recipes/*.md; do
-    [[ -e $file ]] && file="\${file##*/}" && printf '%s ' "\${file%.md}"
+    file="\${file##*/}" file="\${file%.md}"
+    [[ $file == *[!a-z0-9-]* ]] || printf '%s ' "$file"
   done
 }
 _scalepan_words() {

@@ -1,5 +1,5 @@
 import {execFileSync, spawnSync} from 'node:child_process'
-import {writeFileSync} from 'node:fs'
+import {readdirSync, writeFileSync} from 'node:fs'
 import path from 'node:path'
 import {describe, expect, test} from 'vitest'
 import {bashCompletion} from '../../src/cli/bash-completion.ts'
@@ -27,12 +27,16 @@ const has = (shell: string): boolean => spawnSync(shell, ['--version']).status =
 
 /** What bash itself offers behind some words; the last one is begun. */
 function offeredByBash(...words: readonly string[]): readonly string[] {
+  return offeredByBashIn(kitchen(), ...words)
+}
+
+function offeredByBashIn(folder: string, ...words: readonly string[]): readonly string[] {
   const asked = `
 COMP_WORDS=(scalepan ${words.map((word) => `'${word}'`).join(' ')}); COMP_CWORD=${words.length}
 _scalepan; printf '%s\\n' "\${COMPREPLY[@]}"`
   const text = execFileSync('bash', ['--norc', '-c', `${bash}${asked}`], {
     encoding: 'utf8',
-    cwd: kitchen(),
+    cwd: folder,
   })
   return text.split('\n').filter((word) => word !== '')
 }
@@ -88,6 +92,17 @@ describe('bash offers', () => {
   test('recipes where one is asked for', () => {
     expect(offeredByBash('explain', 'ba')).toEqual(['banana-loaf', 'barley-pot'])
     expect(offeredByBash('build', 'ba')).toEqual([])
+  })
+
+  test('no recipe whose name a shell would run', () => {
+    const folder = temporaryFolder({
+      'content/recipes/barley-pot.md': '',
+      'content/recipes/$(touch ran).md': '',
+      'content/recipes/`touch ran`.md': '',
+    })
+    expect(offeredByBashIn(folder, 'explain', '')).toContain('barley-pot')
+    expect(readdirSync(folder)).toEqual(['content'])
+    expect(offeredByBashIn(temporaryFolder(), 'explain', 'ba')).toEqual([])
   })
 
   test('nothing of its own where a file is meant', () => {
