@@ -12,7 +12,10 @@ import {methodText} from '../safety/heat.ts'
  */
 const usualRatio = 0.6
 
-/** Minutes on the heat after which an open pot may have lost any share. */
+/**
+ * Minutes of the steps after which an open pot may have lost any share. Time off the heat counts as
+ * well: a step need not say which it is, and no alarm is better than a false one.
+ */
 const longMinutes = 45
 
 const losesWeight =
@@ -33,10 +36,10 @@ export const batchLoss: Rule = {
 
 function isLossTold(recipe: Recipe): boolean {
   if (recipe.oven !== undefined || losesWeight.test(methodText(recipe))) return true
-  const onHeat = stepsOf(recipe).flatMap(({text}) =>
+  const spent = stepsOf(recipe).flatMap(({text}) =>
     durationsIn(text).filter(({role}) => role === 'spent'),
   )
-  return onHeat.reduce((sum, {highMinutes}) => sum + highMinutes, 0) >= longMinutes
+  return spent.reduce((sum, {highMinutes}) => sum + highMinutes, 0) >= longMinutes
 }
 
 function tooLight({recipe, batchGrams, mixedGrams, servedRatio}: Computed): Finding | undefined {
