@@ -15,14 +15,14 @@ const tableName = /^[a-z0-9][a-z0-9-]*$/
  * @param folder the cookbook's, its own links resolved
  */
 export async function largeTableFiles(folder: string): Promise<readonly string[]> {
-  if ((await lookAt(folder, 'tables')).kind !== 'folder') return []
+  if (lookAt(folder, 'tables').kind !== 'folder') return []
   const names = (await disk.readdir(path.join(folder, 'tables'))).toSorted()
   const files: string[] = []
   for (const name of names) {
     if (!name.endsWith(largeTableEnding)) continue
     if (!tableName.test(path.basename(name, largeTableEnding))) continue
     // A link out of the folder is not followed.
-    const found = await lookAt(folder, `tables/${name}`)
+    const found = lookAt(folder, `tables/${name}`)
     if (found.kind === 'file') files.push(path.join(folder, 'tables', name))
   }
   return files
