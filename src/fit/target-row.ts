@@ -39,11 +39,13 @@ function times({perGram, fixed}: LinearSum, factor: number): LinearSum {
  * reach a bound, never to stay below it; what a share is taken of, the other way round.
  */
 export function whyUntold(
-  {figure, per, sense, text}: Target,
-  {batch, batchGrams}: Computed,
+  target: Target,
+  {batch, batchGrams, recipe}: Computed,
   publishing: Publishing,
 ): string | undefined {
-  if (per === '100 g' && batchGrams === undefined) {
+  const {figure, per, sense, text} = target
+  const hasGrowingShare = recipe.leftBehind !== undefined && recipe.batch === undefined
+  if ((per === '100 g' && batchGrams === undefined) || (hasGrowingShare && isShared(target))) {
     return `the weight of the finished batch under \`yield\`, for \`${text}\``
   }
   const upper = sense === '<=' ? figure : typeof per === 'object' ? per : undefined
@@ -51,6 +53,14 @@ export function whyUntold(
     return `some ${nutrientName[per.nutrient]} to divide by, for \`${text}\``
   }
   return upper && unknownIn(upper, {batch, publishing, text})
+}
+
+/**
+ * Whether a target depends on the share of the pot that is served. Where a weight is left behind of
+ * a batch that grows, that share grows too, and no sum over the lines tells it.
+ */
+function isShared({figure, per}: Target): boolean {
+  return typeof per !== 'object' || [figure, per].some(({nutrient}) => nutrient === 'water')
 }
 
 function unknownIn(

@@ -72,6 +72,24 @@ describe('the numbers of a fit', () => {
     )
   })
 
+  test('are refused where what is left behind is another share of a larger batch', () => {
+    const text = (rice: number, oil: number) =>
+      stew(rice, oil).replace('yield: 900 g', 'yield factor: 0.8')
+    for (const target of ['energy <= 500 kcal', 'fat <= 2 g per 100 g', 'water / protein >= 5']) {
+      expect(() => problemOf(text(200, 20), wishes(target)), target).toThrow(
+        `the weight of the finished batch under \`yield\`, for \`${target}\``,
+      )
+    }
+    // Of two figures in proportion the share cancels.
+    const wish = wishes('protein >= 20 % of energy')
+    const [before, after] = [problemOf(text(200, 20), wish), problemOf(text(250, 11), wish)]
+    const grams = asWritten(after.problem)
+    const [foretold = 0, given] = [before, after].flatMap(({problem: {rows}}) =>
+      rows.map((row) => rowValue(row, grams)),
+    )
+    expect(foretold).toBeCloseTo(given ?? Number.NaN, 6)
+  })
+
   test('foretell it where the finished batch grows with what goes in', () => {
     const factored = (rice: number, oil: number) =>
       stew(rice, oil).replace('yield: 900 g\nleft behind: 60 g', 'yield factor: 0.8')
