@@ -70,8 +70,8 @@ function withMeasureBeside(
   return refused('a weight with its kitchen measure in brackets, such as `13.5 g (1 tbsp)`')
 }
 
-/** How far apart two units may write one weight: 110 g is called 4 oz. The project's choice. */
-const sameWeightRatio = 0.05
+/** How far apart two units may write one weight: 30 g is called 1 oz. The project's choice. */
+const sameWeightRatio = 0.06
 
 /**
  * The same weight for readers of another unit: `28 g (1 oz)`. The first is what is counted; the

@@ -157,6 +157,10 @@ describe('What cannot be meant is refused, with what to write', () => {
     ['28 g (1 oz)', 28],
     ['100 g (3.5 oz)', 100],
     ['110 g (4 oz)', 110],
+    // The round pairs of cookbooks, 5.5 % apart (common practice, no source).
+    ['30 g (1 oz)', 30],
+    ['15 g (½ oz)', 15],
+    ['1 oz (30 g)', 28.349523125],
     ['450 g (1 lb)', 450],
     ['1 oz (28 g)', 28.349523125],
     ['1 g (1/32 oz)', 1],
