@@ -9,7 +9,8 @@ export function readJsonFile(full: string): unknown {
     return JSON.parse(readFileSync(full, 'utf8'))
   } catch (error) {
     if (error instanceof SyntaxError) return null
-    if (errorCode(error) === 'ENOENT') return undefined
+    // Where a file stands in the way of a folder there is none either; who writes there will be told.
+    if (['ENOENT', 'ENOTDIR'].includes(errorCode(error) ?? '')) return undefined
     throw error
   }
 }
