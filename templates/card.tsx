@@ -147,7 +147,7 @@ export function cardBack(site: Site, computed: Computed, path: string): Part {
     <section class="side" aria-label={words.card.back(recipe.title.value)}>
       <h2 class="title">{recipe.title.value}</h2>
       {address
-        ? qrCode(absoluteHref(address, recipePath(recipe.slug)), words.card.scan)
+        ? qrCode(site, absoluteHref(address, recipePath(recipe.slug)), words.card.scan)
         : undefined}
       {authored(recipe.method.body, recipe.path, path)}
       {keeps === '' ? undefined : <p>{keeps}</p>}

@@ -18,15 +18,19 @@ export function remembered<Subject extends object, Answer>(
 /** Texts whose answers are kept at a time: those of a long recipe, which rules read in turn. */
 const mostTexts = 512
 
-/** A function of a text that is worked out once while the text is being looked at again and again. */
+/**
+ * A function of a text that is worked out once while the text is being looked at again and again.
+ * @param most texts whose answers are kept; all are forgotten when there are more
+ */
 export function rememberedText<Answer>(
   workOut: (text: string) => Answer,
+  most: number = mostTexts,
 ): (text: string) => Answer {
   const known = new Map<string, Answer>()
   return (text) => {
     const found = known.get(text)
     if (found !== undefined) return found
-    if (known.size >= mostTexts) known.clear()
+    if (known.size >= most) known.clear()
     const answer = workOut(text)
     known.set(text, answer)
     return answer

@@ -1,6 +1,8 @@
 import type {Element} from 'hast'
 import {s} from 'hastscript'
 import {correction, generate} from 'lean-qr'
+import {remembered, rememberedText} from '../../src/units/remembered.ts'
+import type {Site} from '../site.ts'
 
 /** Modules of white around the code that a reader needs: ISO/IEC 18004, clause 9.1 (from memory). */
 const quietModules = 4
@@ -9,8 +11,8 @@ const quietModules = 4
  * A QR code as one path of strokes, a run of dark modules each: a third of the size of one square
  * a module. Correction level M bears a crease.
  */
-export function qrCode(text: string, label: string): Element {
-  const {size, path} = drawn(text)
+export function qrCode(site: Site, text: string, label: string): Element {
+  const {size, path} = drawnFor(site)(text)
   const side = size + 2 * quietModules
   return s(
     'svg',
@@ -39,16 +41,12 @@ interface DrawnCode {
   readonly path: string
 }
 
-/** By text: the code of a recipe stands on its own card and on two pages of cards. */
-const drawnCodes = new Map<string, DrawnCode>()
+/** The code of a recipe stands on its own card and on two pages of cards. */
+const drawnFor = remembered((_site: Site) => rememberedText(drawn, Number.POSITIVE_INFINITY))
 
 function drawn(text: string): DrawnCode {
-  const known = drawnCodes.get(text)
-  if (known) return known
   const code = generate(text, {minCorrectionLevel: correction.M})
-  const made = {size: code.size, path: strokes(code.size, (x, y) => code.get(x, y))}
-  drawnCodes.set(text, made)
-  return made
+  return {size: code.size, path: strokes(code.size, (x, y) => code.get(x, y))}
 }
 
 function strokes(size: number, isDark: (x: number, y: number) => boolean): string {

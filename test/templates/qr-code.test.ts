@@ -1,11 +1,12 @@
 import {correction, generate} from 'lean-qr'
 import {expect, test} from 'vitest'
 import {qrCode} from '../../templates/parts/qr-code.ts'
+import {sampleSite} from './sample.ts'
 import {byTag} from './tree.ts'
 
 test('the strokes of a code cover exactly its dark modules, with four of white around', () => {
   const address = 'https://boathouse.example/kitchen/recipes/barley-pot/'
-  const drawn = qrCode(address, 'The page')
+  const drawn = qrCode(sampleSite(), address, 'The page')
   const [path] = byTag(drawn, 'path')
   const dark = new Set<string>()
   for (const [, x, y, length] of String(path?.properties.d).matchAll(/M(\d+) (\d+)\.5h(\d+)/g)) {

@@ -15,24 +15,22 @@ export const wordsOf = rememberedText((text): readonly Word[] => {
   }))
 })
 
-/** Stems by word: a cookbook writes the same few thousand again and again. */
-const stems = new Map<string, string>()
+/** More than a cook's vocabulary, in a few languages. */
+const mostStems = 20_000
 
 /**
  * What the forms of an English noun share: `tomatoes`, `tomato`; `leaves`, `leaf`; `olives`,
  * `olive`; `berries`, `berry`. No word of its own, only a key.
  */
-export function stemOf(word: string): string {
-  const known = stems.get(word)
-  if (known !== undefined) return known
-  const stem = word
-    .toLowerCase()
-    .normalize('NFKD')
-    .replace(/\p{Mark}+/gu, '')
-    .replace(/(?<=..[^s])s$/, '')
-    .replace(/(?<=..)e$/, '')
-    .replace(/(?<=..)v$/, 'f')
-    .replace(/(?<=..)i$/, 'y')
-  stems.set(word, stem)
-  return stem
-}
+export const stemOf = rememberedText(
+  (word): string =>
+    word
+      .toLowerCase()
+      .normalize('NFKD')
+      .replace(/\p{Mark}+/gu, '')
+      .replace(/(?<=..[^s])s$/, '')
+      .replace(/(?<=..)e$/, '')
+      .replace(/(?<=..)v$/, 'f')
+      .replace(/(?<=..)i$/, 'y'),
+  mostStems,
+)

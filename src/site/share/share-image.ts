@@ -4,6 +4,7 @@ import {publishedFigures, publishedText} from '../../../templates/parts/publishe
 import type {Site} from '../../../templates/site.ts'
 import type {Computed} from '../../nutrition/computed.ts'
 import {mainNutrients} from '../../nutrition/published.ts'
+import {once} from '../../units/remembered.ts'
 import type {SiteFile} from '../site-file.ts'
 import {Canvas} from './canvas.ts'
 import {png} from './png.ts'
@@ -25,20 +26,16 @@ export function shareImage(site: Site, computed: Computed): SiteFile {
   return {path: sharePath(computed.recipe.slug), content: png(canvas, paper, ink)}
 }
 
-let drawnEnamel: Canvas | undefined
-
 /** What is the same on every picture: the blue rim, under it the graduated beam, and the pan. */
-function enamel(): Canvas {
-  if (drawnEnamel) return drawnEnamel
+const enamel = once((): Canvas => {
   const canvas = new Canvas(width, height)
   canvas.fill(0, 0, width, 18)
   for (let x = margin; x <= width - margin; x += 16) {
     canvas.draw(upright(x, 18, (x - margin) % 80 === 0 ? 34 : 26), 2)
   }
   drawPan(canvas, width - margin - 40, height - 62)
-  drawnEnamel = canvas
   return canvas
-}
+})
 
 function upright(x: number, top: number, bottom: number): Strokes {
   return [

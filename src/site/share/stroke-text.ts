@@ -1,3 +1,4 @@
+import {rememberedText} from '../../units/remembered.ts'
 import {glyphs, marks, standIns} from './glyphs.ts'
 
 /** A place in a picture, in its own pixels, to the right and down. */
@@ -59,19 +60,14 @@ function lettersOf(text: string): readonly Letter[] {
   return (plain(text).match(/\P{Mark}\p{Mark}*/gu) ?? []).map(letterOf)
 }
 
-/** Letters taken apart so far, by sign and marks: a cookbook writes the same ones again and again. */
-const knownLetters = new Map<string, Letter>([[' ', {strokes: [], columns: spaceColumns}]])
-
-function letterOf(signs: string): Letter {
-  const known = knownLetters.get(signs)
-  if (known) return known
+/** By a sign and its marks: a cookbook writes the same letters again and again. */
+const letterOf = rememberedText((signs): Letter => {
+  if (signs === ' ') return {strokes: [], columns: spaceColumns}
   const [sign = '', ...above] = signs
   const strokes = strokesOf(glyphs.get(sign) ?? '')
   const plainLetter = {strokes, columns: Math.max(0, ...strokes.flat().map(({x}) => x))}
-  const letter = above.reduce((bare, mark) => withMark(bare, marks.get(mark) ?? ''), plainLetter)
-  knownLetters.set(signs, letter)
-  return letter
-}
+  return above.reduce((bare, mark) => withMark(bare, marks.get(mark) ?? ''), plainLetter)
+})
 
 function withMark({strokes, columns}: Letter, mark: string): Letter {
   if (mark === '') return {strokes, columns}

@@ -1,3 +1,4 @@
+import {remembered} from '../../units/remembered.ts'
 import {Canvas, type Stamp} from './canvas.ts'
 import {capitalRows, type Letter, type Point, placedLetters} from './stroke-text.ts'
 
@@ -22,11 +23,10 @@ export function writeText(canvas: Canvas, text: string, at: Point, pen: Pen): vo
 }
 
 /** Letters drawn so far, by pen and phase. */
-const drawnLetters = new WeakMap<Letter, Map<string, Stamp>>()
+const stampsOf = remembered((_letter: Letter) => new Map<string, Stamp>())
 
 function stampOf(letter: Letter, pen: Pen, phase: number): Stamp {
-  const stamps = drawnLetters.get(letter) ?? new Map<string, Stamp>()
-  drawnLetters.set(letter, stamps)
+  const stamps = stampsOf(letter)
   const key = `${pen.size} ${pen.thickness} ${phase}`
   const known = stamps.get(key)
   if (known) return known
