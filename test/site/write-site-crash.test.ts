@@ -6,7 +6,7 @@
 import {rmSync, symlinkSync, type writeFileSync as trulyWrite} from 'node:fs'
 import path from 'node:path'
 import {beforeEach, describe, expect, test, vi} from 'vitest'
-import {recoverSite, writeSite} from '../../src/site/write-site.ts'
+import {recoverSite, siteStanding, writeSite} from '../../src/site/write-site.ts'
 import {putFiles, temporaryFolder} from '../temporary-folder.ts'
 import {siteTree, workNames} from './site-tree.ts'
 
@@ -148,6 +148,31 @@ describe('a build that dies at its n-th change of the disk', () => {
       expect([siteTree(site)['a/changes.html'], kept['a/changes.html']]).toEqual(['new', 'by hand'])
       expect(siteTree(site)['b/goes.html'], `change ${n}`).toBe('by hand')
     }
+  })
+})
+
+describe('a receipt', () => {
+  const outcome = 'told'
+
+  test.each([
+    ['replaces and removes', newPages],
+    ['only adds', {...oldPages, 'comes.html': 'come'}],
+  ])('speaks for no other site, wherever a build dies that %s', async (_, pages) => {
+    const sites: Readonly<Record<string, unknown>> = {old: oldSite, new: {...own, ...pages}}
+    const believed: string[] = []
+    for (let n = 0; n < changes + 2; n++) {
+      const site = temporaryFolder(own)
+      await writeSite(site, files(oldPages), {key: 'old', outcome})
+      const dying = () => failure(writeSite(site, files(pages), {key: 'new', outcome}))
+      await withDisk(n, 'dies', dying)
+      await recoverSite(site)
+      for (const [key, expected] of Object.entries(sites)) {
+        if (!siteStanding(site, key)) continue
+        believed.push(key)
+        expect(siteTree(site), `change ${n}, ${key}`).toEqual(expected)
+      }
+    }
+    expect(new Set(believed)).toEqual(new Set(['old', 'new']))
   })
 })
 
