@@ -1,4 +1,4 @@
-import {writeFile} from 'node:fs/promises'
+import {rename, writeFile} from 'node:fs/promises'
 import path from 'node:path'
 import {diskReason, EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import {readCookbook} from '../cookbook/read-folder.ts'
@@ -37,9 +37,13 @@ export async function picturesCommand(content: string): Promise<ExitCode> {
   return unread === 0 ? exitCodes.fine : exitCodes.errorsFound
 }
 
+/** Whole or not at all: a picture that is there is not made again. */
 async function save(file: string, bytes: Uint8Array): Promise<void> {
+  // Hidden, so that nobody takes it for a picture while it is being written.
+  const part = path.join(path.dirname(file), `.${path.basename(file)}.part`)
   try {
-    await writeFile(file, bytes, {flag: 'wx'})
+    await writeFile(part, bytes)
+    await rename(part, file)
   } catch (error) {
     throw new EnvironmentFailure(`Cannot write ${file}: ${diskReason(error)}`)
   }

@@ -103,6 +103,7 @@ function alternativeOf(
   const {perServing} = sharedOut(batch, recipe.serves?.value, undefined)
   return {
     value: {
+      choice,
       name: choice.name.value,
       ingredient,
       grams,

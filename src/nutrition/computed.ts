@@ -1,4 +1,4 @@
-import type {IngredientLine, Recipe} from '../cookbook/recipe.ts'
+import type {Alternative, IngredientLine, Recipe} from '../cookbook/recipe.ts'
 import type {Figures} from '../food/figures.ts'
 import type {Food} from '../food/food.ts'
 import type {Uncertain} from '../units/uncertain.ts'
@@ -30,6 +30,8 @@ export interface ComputedLine {
 
 /** An alternative, with the figures of the serving it would make. */
 export interface ComputedAlternative {
+  /** As the recipe writes it. */
+  readonly choice: Alternative
   readonly name: string
   readonly ingredient: Ingredient
   readonly grams: Uncertain

@@ -18,8 +18,11 @@ export interface Receipt {
   readonly outcome: unknown
 }
 
-/** Path below its folder, size in bytes, time of the last change in milliseconds. */
-type Stamp = readonly [path: string, bytes: number, changedMs: number]
+/**
+ * Path below its folder, size in bytes, and when its content and anything about it last changed, in
+ * milliseconds: the first can be set to whatever somebody likes, the second cannot.
+ */
+type Stamp = readonly [path: string, bytes: number, changedMs: number, touchedMs: number]
 
 /**
  * Leaves a receipt where its stamps can be relied on. A disk that refuses it does no harm: the site
@@ -66,13 +69,13 @@ export function standingReceipt(
 
 function isStanding(folder: string, stamp: unknown): boolean {
   if (!Array.isArray(stamp)) return false
-  const [file, bytes, changedMs]: readonly unknown[] = stamp
+  const [file, ...marks]: readonly unknown[] = stamp
   if (typeof file !== 'string') return false
-  const now = stampOf(folder, file)
-  return now !== undefined && now[1] === bytes && now[2] === changedMs
+  const [, ...now] = stampOf(folder, file) ?? []
+  return now.length > 0 && now.every((mark, index) => mark === marks[index])
 }
 
 function stampOf(folder: string, file: string): Stamp | undefined {
   const stats = lstatSync(path.join(folder, file), {throwIfNoEntry: false})
-  return stats?.isFile() ? [file, stats.size, stats.mtimeMs] : undefined
+  return stats?.isFile() ? [file, stats.size, stats.mtimeMs, stats.ctimeMs] : undefined
 }

@@ -24,9 +24,8 @@ export function alternativeNotes(
   entry: ComputedLine,
   path: string,
 ): Part[] {
-  return entry.instead.map((choice, index) => {
-    const amount = entry.line.instead[index]?.amount.value
-    const weight = amount ? weightText(amount, choice.grams.value, site.words) : ''
+  return entry.instead.map((choice) => {
+    const weight = weightText(choice.choice.amount.value, choice.grams.value, site.words)
     return (
       <span class="instead">
         {' '}

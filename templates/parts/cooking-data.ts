@@ -112,10 +112,10 @@ export function cookingData(site: Site, computed: Computed): CarriedCooking {
 /** Grams alone, where there is no more to say. */
 function carriedLine({line, grams, purchasedGrams, instead}: ComputedLine): CarriedLine | number {
   const listed = line.isBought ? purchasedGrams : grams.value
-  const choices = instead.flatMap((choice, index) => {
-    const amount = line.instead[index]?.amount.value
-    return amount ? [{name: choice.name, ...carriedAmount(amount, choice.grams.value)}] : []
-  })
+  const choices = instead.map(({name, choice, grams: other}) => ({
+    name,
+    ...carriedAmount(choice.amount.value, other.value),
+  }))
   const written = carriedAmount(line.amount.value, listed)
   if (choices.length > 0) return {...written, instead: choices}
   return written.measure === undefined && typeof written.grams === 'number'

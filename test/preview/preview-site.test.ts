@@ -133,3 +133,18 @@ function textOf(element: Element): string {
   })
   return text
 }
+
+test('an alternative keeps its own amount where the one before is no food', () => {
+  const text = `---
+title: Porridge
+serves: 1
+ingredients:
+  milk: { amount: 200 g, instead: { moon milk: 111 g, goat milk: 222 g } }
+---
+
+Warm the milk.
+`
+  const shown = String(previewOf({porridge: text}).files.get('recipes/porridge/index.html'))
+  expect(shown).toMatch(/222 g<\/span>[^<]*(?:<[^>]+>)*[^<]*goat milk/)
+  expect(shown).not.toMatch(/111 g/)
+})

@@ -13,9 +13,8 @@ export const liquidCounted: Rule = {
   *check({computed}) {
     for (const {line, ingredient, instead} of computed.lines) {
       if (!line.pouredOff) yield* unsaid(line.food ?? line.name, ingredient)
-      for (const [index, choice] of instead.entries()) {
-        const written = line.instead[index]
-        if (written) yield* unsaid(written.food ?? written.name, choice.ingredient)
+      for (const {choice, ingredient: other} of instead) {
+        yield* unsaid(choice.food ?? choice.name, other)
       }
     }
   },
