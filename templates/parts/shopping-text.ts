@@ -60,14 +60,15 @@ export function listText(list: ShoppingList, words: ListWords, had = nothing): L
 
 function row(line: ListLine, words: ListWords): ListRow {
   const isOnlyOptional = line.grams === 0
-  const grams = shopGrams(isOnlyOptional ? line.optionalGrams : line.grams)
+  const exactGrams = isOnlyOptional ? line.optionalGrams : line.grams
   const notes: string[] = []
   if (isOnlyOptional) notes.push(words.onlyOptional)
   else if (line.optionalGrams > 0) {
     notes.push(fill(words.optional, {amount: weightText(line.optionalGrams, words)}))
   }
   if (line.piece) {
-    const count = Math.ceil(Number((grams / line.piece.grams).toPrecision(6)))
+    // Of the exact weight: four eggs rounded up to 230 g would be five.
+    const count = Math.ceil(Number((exactGrams / line.piece.grams).toPrecision(6)))
     notes.push(fill(words.pieces, {count, size: line.piece.size}).trim())
   }
   if (line.packs) {
@@ -79,7 +80,7 @@ function row(line: ListLine, words: ListWords): ListRow {
       )
     if (price !== undefined) notes.push(money(price, words))
   }
-  return {amount: withDecimal(shopWeightText(grams), words), name: line.name, notes}
+  return {amount: weightText(exactGrams, words), name: line.name, notes}
 }
 
 /** Rounded up to what is easy to ask for. */
