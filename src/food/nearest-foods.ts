@@ -1,4 +1,4 @@
-import {type Figures, isComplete} from './figures.ts'
+import {type Basis, type Figures, isComplete} from './figures.ts'
 import type {Food} from './food.ts'
 import {methodFactors} from './method-factors.ts'
 
@@ -9,14 +9,17 @@ const factors = {protein, fat, carbohydrate, availableCarbohydrate: carbohydrate
 /** A food and how far its macros are from those looked for. */
 export interface NearFood {
   readonly food: Food
-  /** kcal per 100 g, 0 or more: see `macroDistanceKcal`. */
+  /** kcal, 0 or more, on the basis of the figures looked for: see `macroDistanceKcal`. */
   readonly distanceKcal: number
 }
 
-/** The macros that foods are compared by, grams in 100 g; what is unknown is undefined. */
+/**
+ * The macros that foods are compared by, grams in 100 g or in what is compared; what is unknown is
+ * undefined.
+ */
 export type Macros = Readonly<Record<keyof typeof factors, number | undefined>>
 
-export function macrosOf(figures: Figures<'100 g'>): Macros {
+export function macrosOf(figures: Figures<Basis>): Macros {
   const value = (nutrient: keyof typeof factors): number | undefined =>
     isComplete(figures[nutrient]) ? figures[nutrient].value : undefined
   return {
@@ -27,6 +30,21 @@ export function macrosOf(figures: Figures<'100 g'>): Macros {
   }
 }
 
+/** The macros of so many times as much. */
+export function scaledMacros(macros: Macros, factor: number): Macros {
+  if (factor === 1) return macros
+  const scaled = (nutrient: keyof Macros): number | undefined => {
+    const value = macros[nutrient]
+    return value === undefined ? undefined : value * factor
+  }
+  return {
+    protein: scaled('protein'),
+    fat: scaled('fat'),
+    carbohydrate: scaled('carbohydrate'),
+    availableCarbohydrate: scaled('availableCarbohydrate'),
+  }
+}
+
 /** Finds the foods whose macros are nearest, holding no more than are asked for. */
 export class NearestFoods {
   readonly #macros: Macros
@@ -34,8 +52,11 @@ export class NearestFoods {
   /** Nearest first; of those as near, the first that was shown. */
   readonly #near: NearFood[] = []
 
-  /** @param most length of the answer at most */
-  constructor(figures: Figures<'100 g'>, most: number) {
+  /**
+   * @param figures of 100 g, or of what is used; the foods that are shown are on the same basis
+   * @param most length of the answer at most
+   */
+  constructor(figures: Figures<Basis>, most: number) {
     this.#macros = macrosOf(figures)
     this.#most = most
   }
@@ -44,9 +65,12 @@ export class NearestFoods {
     return this.#near
   }
 
-  /** Shows another food. */
-  add(food: Food): void {
-    this.addRow(macrosOf(food.per100g), () => food)
+  /**
+   * Shows another food.
+   * @param hundreds grams of it that count, by 100
+   */
+  add(food: Food, hundreds = 1): void {
+    this.addRow(scaledMacros(macrosOf(food.per100g), hundreds), () => food)
   }
 
   /**
@@ -68,7 +92,7 @@ export class NearestFoods {
 }
 
 /**
- * How far apart the macros of 100 g are: √Σ(difference in grams × kcal per gram)², so that a gram
+ * How far apart the macros are: √Σ(difference in grams × kcal per gram)², so that a gram
  * of fat counts for what it weighs in a diet. The measure is ours, no source. Carbohydrate is
  * compared without fibre where both foods have it so, else with.
  * @returns kcal per 100 g, or undefined where a macro of either is unknown

@@ -32,7 +32,8 @@ export function servedFigures(
   )
 }
 
-function total(adds: readonly Figures<'batch'>[]): Figures<'batch'> {
+/** What lines add together. */
+export function total(adds: readonly Figures<'batch'>[]): Figures<'batch'> {
   return figuresMadeAnew((nutrient) =>
     weightedSum(adds.map((figures) => ({figure: figures[nutrient], weight: exact(1)}))),
   )
