@@ -1,5 +1,6 @@
 import {Argument, type Command, InvalidArgumentError, Option} from 'commander'
 import {type Aisle, aisles} from '../food/food.ts'
+import {type Example, examples} from './examples-text.ts'
 import type {ExitCode} from './exit-codes.ts'
 import type {FoodsFolder} from './foods-folder.ts'
 import {sharedOptions} from './shared-options.ts'
@@ -12,6 +13,18 @@ interface Call {
 interface FindCall extends Call {
   readonly most: number
 }
+
+interface LikeCall extends FindCall {
+  readonly aisle?: Aisle
+  /** A recipe's file, slug or title. */
+  readonly in?: string
+}
+
+const likeExamples: readonly Example[] = [
+  ['scalepan foods like feta --aisle dairy', 'per 100 g'],
+  ['scalepan foods like feta --in lentil-bowl', 'by what the bowl has of it'],
+  ['scalepan foods like "tomato relish" --in lentil-bowl', 'what bought would change'],
+]
 
 /** The commands that look foods up; they need no cookbook. */
 export function addFoodLookUps(foods: Command, end: (code: ExitCode) => void): void {
@@ -68,20 +81,25 @@ function addLike(foods: Command, end: (code: ExitCode) => void): void {
     .command('like')
     .summary('foods with the nearest macros')
     .description(
-      'Shows the foods whose protein, fat and carbohydrate per 100 g are nearest to those of a food or of a recipe’s finished dish. "Apart" weighs each gram by its energy.',
+      'Shows the foods whose protein, fat and carbohydrate per 100 g are nearest to those of a food or of a recipe’s finished dish. With --in, takes the amount that a recipe uses, and says what each would change of a serving in its place. "Apart" weighs each gram by its energy.',
     )
     .addArgument(new Argument('<name>', 'a food, or the slug of a recipe'))
     .option(...contentOption)
     .addOption(formatOption())
     .addOption(new Option('--aisle <aisle>', 'only foods of this aisle').choices(aisles))
+    .option('--in <recipe>', 'by the amount that this recipe uses of it')
     .option('--most <number>', 'how many to print', count, 5)
-    .action(
-      async (name: string, options: FindCall & {readonly aisle?: Aisle}, command: Command) => {
+    .addHelpText('after', examples(likeExamples))
+    .action(async (name: string, call: LikeCall, command: Command) => {
+      const options = {...call, ...folderOf(command, call), ...sharedOptions(command)}
+      if (call.in === undefined) {
         const {foodsLikeCommand} = await import('./foods-like-command.ts')
-        const shared = sharedOptions(command)
-        end(await foodsLikeCommand(name, {...options, ...folderOf(command, options), ...shared}))
-      },
-    )
+        end(await foodsLikeCommand(name, options))
+      } else {
+        const {foodsLikeInCommand} = await import('./foods-like-in-command.ts')
+        end(await foodsLikeInCommand(name, call.in, options))
+      }
+    })
 }
 
 function count(text: string): number {

@@ -10,6 +10,7 @@ Examples:
   scalepan foods find zuchini                          names like it, figures and id
   scalepan foods show "pearl barley"                   all that is known of it
   scalepan foods like tomato-relish --aisle condiments what could be bought in its place
+  scalepan foods like feta --in lentil-bowl            by the amount the recipe uses of it
   scalepan foods label                                 copies a packet, question by question
   scalepan foods audit                                 labels and rows to read again
 `

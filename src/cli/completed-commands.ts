@@ -28,7 +28,9 @@ export function completedCommands(command: Command, path = ''): readonly Complet
     ...options.flatMap(({long, description}) => (long ? [{word: long, does: description}] : [])),
     {word: '--help', does: 'print this help'},
   ]
-  const takesRecipe = registeredArguments.some((argument) => argument.name() === 'recipe')
+  const takesRecipe =
+    registeredArguments.some((argument) => argument.name() === 'recipe') ||
+    options.some(({flags}) => flags.endsWith('<recipe>'))
   return [
     {path, words, takesRecipe},
     ...commands.flatMap((one) => completedCommands(one, `${path} ${one.name()}`)),

@@ -2,18 +2,17 @@ import type {Examined} from '../build.ts'
 import {EnvironmentFailure} from '../cookbook/environment-failure.ts'
 import type {Figures} from '../food/figures.ts'
 import type {Aisle, Food} from '../food/food.ts'
-import {NearestFoods} from '../food/nearest-foods.ts'
 import {nearFoodsJson} from '../report/food-report.ts'
 import {nearFoodTable} from '../report/food-text.ts'
 import {examinedFolder} from './examined-folder.ts'
 import {type ExitCode, exitCodes} from './exit-codes.ts'
 import {type FoodsFolder, readFoodsFolder} from './foods-folder.ts'
-import {fromLargeTables} from './large-tables.ts'
 import {namedFood} from './named-food.ts'
+import {nearestOfAll} from './nearest-of-all.ts'
 import {print} from './output.ts'
 import type {SharedOptions} from './shared-options.ts'
 
-interface LikeOptions extends SharedOptions, FoodsFolder {
+export interface LikeOptions extends SharedOptions, FoodsFolder {
   readonly format: 'text' | 'json'
   readonly most: number
   /** Only foods of this aisle. */
@@ -37,27 +36,9 @@ export async function foodsLikeCommand(
   )
   const {foods, settings} = examined.cookbook
   const wanted = wantedCalled(name, examined)
-  const isOther = (food: Food): boolean =>
+  const isWanted = (food: Food): boolean =>
     food.id !== wanted.food?.id && (aisle === undefined || food.aisle === aisle)
-  const nearest = new NearestFoods(wanted.per100g, most)
-  for (const food of foods.all()) if (isOther(food)) nearest.add(food)
-  await fromLargeTables(folder, async (table) => {
-    for await (const row of table.rowsByWeight()) {
-      nearest.addRow(row.macros, () => {
-        const food = row.food()
-        // A row that the cookbook names has been shown already.
-        return isOther(food) && foods.lookUp(food.id) === undefined ? food : undefined
-      })
-    }
-    return []
-  })
-  const near = nearest.nearest
-  if (near.length === 0) {
-    throw new EnvironmentFailure(
-      `Nothing can be compared with ${name}`,
-      'Its protein, fat and carbohydrate must be known, and those of some food in the aisle',
-    )
-  }
+  const near = await nearestOfAll(wanted.per100g, {name, most, folder, foods, isWanted})
   const shown = format === 'json' ? nearFoodsJson : nearFoodTable
   print(shown(wanted, near, settings.carbohydrate))
   return exitCodes.fine

@@ -91,6 +91,11 @@ describe('bash offers', () => {
 
   test('recipes where one is asked for', () => {
     expect(offeredByBash('explain', 'ba')).toEqual(['banana-loaf', 'barley-pot'])
+    expect(offeredByBash('foods', 'like', 'feta', '--in', 'ba')).toEqual([
+      'banana-loaf',
+      'barley-pot',
+    ])
+    expect(offeredByBash('foods', 'like', 'feta', '--i')).toEqual(['--in'])
     expect(offeredByBash('build', 'ba')).toEqual([])
   })
 
