@@ -192,7 +192,8 @@ function ownLines(chooser: HTMLElement, changed: () => void): OwnLines {
 }
 
 function offerCopies(chooser: HTMLElement, {words}: ShoppingPageData, list: () => string): void {
-  const place = chooser.querySelector<HTMLElement>('#share')
+  // Behind the words that say where the text is.
+  const place = chooser.querySelector<HTMLElement>('#share-status')
   const copy = async (text: string, label: string) => {
     const isCopied = place !== null && (await copyText(text, place, label))
     say(chooser, '#share-status', isCopied ? words.copied : words.copyBelow)

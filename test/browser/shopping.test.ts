@@ -156,6 +156,9 @@ describe('the shopping list', () => {
       .or(page.locator('#share-status', {hasText: 'Copied'}))
       .first()
       .waitFor()
+    expect(await text.evaluate((area) => area.previousElementSibling?.textContent)).toBe(
+      'Mark the text below and copy it.',
+    )
     expect((await text.inputValue()).split('\n')).toEqual([
       'Poultry',
       '- 600 g chicken thigh, skinless',
