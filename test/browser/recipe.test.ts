@@ -153,6 +153,14 @@ describe('how much is made', () => {
     }
   })
 
+  test('has its fields and lists of one height, so that what is beside each other lines up', async () => {
+    const heights = await page.$$eval('#cooking :is(input[type="number"], select)', (fields) =>
+      fields.map((field) => Math.round(field.getBoundingClientRect().height)),
+    )
+    expect(heights.length).toBeGreaterThan(5)
+    expect(new Set(heights).size).toBe(1)
+  })
+
   test('is typed with the keyboard alone', async () => {
     await page.getByLabel('Servings').focus()
     await page.keyboard.press('Control+A')
