@@ -22,13 +22,21 @@ export function recipeFile(name: string, {read, examined, filePath}: ExaminedFol
   const byTitle = recipes.find((recipe) => title(recipe) === name.toLowerCase())?.path
   const found = byPath ?? bySlug ?? byTitle
   if (found !== undefined) return filePath(found)
-  const meant = nearest(name, [...slugs, ...recipes.map((recipe) => recipe.title.value)])
+  const meant =
+    nearest(name, [...slugs, ...recipes.map((recipe) => recipe.title.value)]) ??
+    onlyOneWith(name, slugs)
   throw new EnvironmentFailure(
     `No recipe is called ${name}`,
     meant === undefined
       ? `There are ${files.length}; a recipe is called by its file, slug or title`
       : `Did you mean ${meant}?`,
   )
+}
+
+/** The slug that part of a name means: `barley` for `barley-pot`, where no other recipe has any. */
+function onlyOneWith(part: string, slugs: readonly string[]): string | undefined {
+  const [only, ...others] = slugs.filter((slug) => slug.includes(part.toLowerCase()))
+  return others.length === 0 ? only : undefined
 }
 
 function title(recipe: Recipe): string {

@@ -298,6 +298,14 @@ describe('scalepan explain', () => {
     })
   })
 
+  test('suggests the only recipe that has a part of the name, and none of several', () => {
+    const folder = newCookbook()
+    const {stderr} = run(['explain', 'lentil'], {cwd: folder})
+    expect(stderr).toContain('Did you mean red-lentil-soup?')
+    expect(run(['new', 'recipe', 'Lentil salad'], {cwd: folder}).code).toBe(0)
+    expect(run(['explain', 'lentil'], {cwd: folder}).stderr).toContain('There are 2;')
+  })
+
   test('as JSON adds lines and budget to the report', () => {
     const ended = run(['explain', 'red-lentil-soup', '--format', 'json'], {cwd: newCookbook()})
     const explanation = JSON.parse(ended.stdout)
