@@ -13,7 +13,7 @@ export const planReader = mapping('the keys of a plan', {
   servings: required(
     openMapping('servings by recipe such as `{ barley-pot: 8 }`', number({above: 0})),
     'How many servings of which recipes, by slug',
-    'how many servings of which recipes?',
+    'how many servings of which recipes, such as `servings: { barley-pot: 8 }`?',
   ),
 })
 

@@ -158,7 +158,10 @@ describe('A plan', () => {
   })
 
   test.each([
-    ['title: x', '`servings` is missing: how many servings of which recipes?'],
+    [
+      'title: x',
+      '`servings` is missing: how many servings of which recipes, such as `servings: { barley-pot: 8 }`?',
+    ],
     [
       'title: x\nservings: {}',
       '`servings` is empty, expected servings by recipe such as `{ barley-pot: 8 }`',
