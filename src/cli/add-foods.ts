@@ -41,7 +41,11 @@ A mapping names the published headings for the columns of a brought table; figur
     name: Food
     protein_g: Protein
     energy_kcal: { from: Energy, unit: kJ, zero is unknown: true }
+    fibre_g: Fibre
     carbohydrate_g: { from: Carbohydrate, add: [Fibre] }
+
+carbohydrate_g is total carbohydrate, its fibre within. Most European tables give carbohydrate
+without fibre: add their fibre as above, or it is taken off a second time.
 
 Examples:
   scalepan foods import national.csv --as national --map national.mapping
