@@ -123,7 +123,8 @@ function shownLink(page: Shell, {address, title, description, language}: Setting
     ['url', absoluteHref(address, page.path)],
     ['description', description || undefined],
     ['site_name', title],
-    ['locale', language.replace('-', '_')],
+    // A language with its territory, or nothing: `en` alone is no locale there.
+    ['locale', language.includes('-') ? language.replace('-', '_') : undefined],
     ['image', page.image && absoluteHref(address, page.image)],
   ]
   return entries.flatMap(([name, content]) =>

@@ -165,7 +165,8 @@ test('a component leads to its recipe, a food of one’s own to its entry', asyn
   const foods = await editor.open(file('foods.yaml'))
   const line = editor.text(foods).split('\n').indexOf('vanilla whey powder:')
   expect(entry).toMatchObject({uri: foods, range: {start: {line, character: 0}}})
-  expect(await editor.definition(oats, editor.behind(oats, '  baking pow'))).toBeNull()
+  const stock = await editor.open(file('recipes/brown-chicken-stock.md'))
+  expect(await editor.definition(stock, editor.behind(stock, '\n  wat'))).toBeNull()
   const plan = await editor.open(file('plans/sunday-batch.md'))
   const slug = /servings:\s*\n?\s*\{?\s*(?<slug>[a-z-]+):/u.exec(editor.text(plan))?.groups?.slug
   const recipe = await editor.definition(plan, editor.behind(plan, `${slug}`))
