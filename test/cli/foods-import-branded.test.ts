@@ -215,6 +215,15 @@ describe('a cookbook with branded foods', () => {
     expect(run(['foods', 'like', 'branded/415', '--most', '1'], {cwd}).stdout).toMatch(/^per 100 g/)
   })
 
+  test('compares them by the 60 g that a bowl uses', () => {
+    const {cwd} = imported()
+    const {stdout} = run(['foods', 'like', 'oats', '--in', 'oats', '--most', '9999'], {cwd})
+    // √((8.55 × 4)² + (43.33 × 9)² + (44.82 × 4)²) × 0.6 = 258 kcal.
+    expect(stdout).toMatch(/^WALNUT SPREAD, SMOOTH, Slipway +branded\/415 +60 g +356 kcal/mu)
+    expect(stdout).toMatch(/^with WALNUT SPREAD, SMOOTH, Slipway .* 258 kcal +not stated$/mu)
+    expect(stdout).not.toContain('branded/2900007')
+  })
+
   test('is compared with what git has of it, though the table is in no repository', () => {
     const {cwd} = imported()
     putFiles(cwd, {'.gitignore': '*.foods\n'})

@@ -10,6 +10,7 @@ const files = {
   sold: { aisle: dairy }
   label: { per: 100 g, energy: 62 kcal, protein: 11 g, fat: 0.2 g, carbohydrate: 4 g, salt: 0.1 g, read: 2026-10-03 }
   contains: [milk]
+soured cream: { same as: usda/01056, sold: { weight: 200 g, price: 1.49 } }
 jarred dressing:
   sold: { aisle: condiments }
   label: { per: 100 g, energy: 65 kcal, protein: 10 g, fat: 0.5 g, carbohydrate: 5 g, salt: 1.1 g, read: 2026-10-03 }
@@ -43,6 +44,17 @@ ingredients:
 ---
 
 Cook the barley.
+`,
+  'content/recipes/pan.md': `---
+title: Pan
+serves: 1
+ingredients:
+  jarred dressing: 20 g
+  butter: { amount: 30 g, poured off: { amount: 5 g, what: fat } }
+  for the rim: { amount: 3 g, food: usda/01001, optional: true }
+---
+
+Melt, and pour the rest off.
 `,
   'content/recipes/raw.md':
     '---\ntitle: Raw\nserves: 1\ningredients:\n  stardust: 5 g\n---\n\nStir.\n',
@@ -119,6 +131,19 @@ describe('foods like --in', () => {
     })
   })
 
+  test('says that another is counted whole, and which line stays', () => {
+    const butter = ['butter', '--in', 'pan', '--aisle', 'condiments', '--most', '99']
+    const {stdout} = like(...butter)
+    expect(stdout).toMatch(/^Pan: butter, 30 g; left as it is: 1 line that no figure counts$/mu)
+    expect(stdout).toContain('each is counted whole')
+    expect(like('lemon juice', '--in', 'dressing').stdout).not.toContain('counted whole')
+    const report = asked(...butter)
+    expect(report).toMatchObject({wanted: {aside: ['for the rim']}})
+    const ofJar = Object(report).foods.find(({id}: {readonly id: string}) => id.includes('jarred'))
+    // The pan has a dressing from that jar already.
+    expect(ofJar).toMatchObject({brings: [], mayBring: [], countedWhole: true})
+  })
+
   test('takes the batch where nobody said how many it serves', () => {
     expect(like('lemon juice', '--in', 'dressing', '--most', '1').stdout).toMatch(/^the batch /mu)
     expect(asked('lemon juice', '--in', 'dressing')).toMatchObject({per: 'batch'})
@@ -128,6 +153,7 @@ describe('foods like --in', () => {
     const report = asked('plain curd', '--in', 'dressing', '--aisle', 'dairy', '--most', '50')
     const ids = Object(report).foods.map(({id}: {readonly id: string}) => id)
     expect(ids).not.toContain('own/plain curd')
+    expect(ids).toContain('usda/01056')
     expect(new Set(ids).size).toBe(50)
   })
 })
