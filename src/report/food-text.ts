@@ -12,6 +12,7 @@ import {
 } from '../food/nutrients.ts'
 import type {FoodUse} from '../nutrition/uses-of-food.ts'
 import {formatFigure, roundedText} from '../units/format-figure.ts'
+import {millilitresPerUnit} from '../units/units.ts'
 import type {Paint} from './paint.ts'
 import {printable} from './printable.ts'
 import {textTable} from './text-table.ts'
@@ -87,10 +88,17 @@ export function* foodText({food, uses, carbohydrate}: ShownFood, paint: Paint): 
   if (food.refuseRatio > 0) {
     yield `Thrown away: ${roundedText(food.refuseRatio * 100, 0)} % of the purchase\n`
   }
-  const measures = [...food.measures].map(([name, grams]) => `${name} ${formatFigure(grams, 'g')}`)
+  const measures = [...food.measures].map(
+    ([name, grams]) => `${ofTable(name, food)}${name} ${formatFigure(grams, 'g')}`,
+  )
   if (measures.length > 0) yield `Measures: ${printable(measures.join(', '))}\n`
   yield uses.length === 0 ? '\nNo recipe uses it.\n' : '\nUsed in\n'
   for (const use of uses) yield `  ${printable(useText(use))}\n`
+}
+
+/** The table's cups and spoons are US customary; a cookbook may mean others, and weighs those. */
+function ofTable(measure: string, {filledMillilitres}: Food): string {
+  return measure in millilitresPerUnit.us && !filledMillilitres?.has(measure) ? 'US ' : ''
 }
 
 /** The table's energies by method are the program's own sums: they stay with `explain`. */

@@ -12,6 +12,7 @@ const files = {
 plain curd:
   label: { per: 100 g, energy: 62 kcal, protein: 11 g, fat: 0.2 g, carbohydrate: 4 g, read: 2026-10-03 }
   contains: [milk]
+  measures: { cup: 240 g, scoop: 60 g }
 `,
   'content/tables/river.tsv':
     'id\tname\tenergy_kcal\tprotein_g\tfat_g\tcarbohydrate_g\nR1\tReed millet\t360\t11.0\t4.0\t70.0\n',
@@ -76,8 +77,10 @@ describe('foods show', () => {
   })
 
   test('shows measures and an id, and says nobody spoke of allergens', () => {
-    expect(foods('show', 'pearl barley').stdout).toContain('Measures: cup 200 g')
+    expect(foods('show', 'pearl barley').stdout).toContain('Measures: US cup 200 g')
     expect(foods('show', 'river/R1').stdout).toContain('nobody has said')
+    // One's own cup is not the table's.
+    expect(foods('show', 'plain curd').stdout).toContain('Measures: cup 240 g, scoop 60 g')
   })
 
   test('a miss suggests, and ends as a call that could not run', () => {
