@@ -97,7 +97,7 @@ function head(site: Site, page: Shell): Element {
     settings.address === undefined ? undefined : (
       <link rel="canonical" href={absoluteHref(settings.address, page.path)} />
     ),
-    ...shownLink(page, {...settings, description}),
+    ...shownLink(page, settings),
     settings.address === undefined ? undefined : (
       <link
         rel="alternate"
@@ -114,14 +114,16 @@ function head(site: Site, page: Shell): Element {
   )
 }
 
-/** How a link to the page is shown elsewhere: the Open Graph protocol (ogp.me). */
-function shownLink(page: Shell, {address, title, description, language}: Settings): Element[] {
+/**
+ * How a link to the page is shown elsewhere: the Open Graph protocol (ogp.me). Its description is
+ * the page's own, which readers of the protocol take (common practice, no source).
+ */
+function shownLink(page: Shell, {address, title, language}: Settings): Element[] {
   if (address === undefined) return []
   const entries: readonly (readonly [string, string | undefined])[] = [
     ['title', page.path === indexPath ? title : page.title],
     ['type', page.structured ? 'article' : 'website'],
     ['url', absoluteHref(address, page.path)],
-    ['description', description || undefined],
     ['site_name', title],
     // A language with its territory, or nothing: `en` alone is no locale there.
     ['locale', language.includes('-') ? language.replace('-', '_') : undefined],

@@ -41,28 +41,7 @@ export function isComplete(figure: Figure): boolean {
  * twenty. Read them by name; a spread copies nothing, so derive new figures with this function.
  */
 export function figuresOf<B extends Basis>(figure: (nutrient: Nutrient) => Figure): Figures<B> {
-  // The class has a getter for every nutrient, which the compiler cannot see.
-  return new LazyFigures(figure) as object as Figures<B>
-}
-
-class LazyFigures {
-  readonly #make: (nutrient: Nutrient) => Figure
-  readonly #made: Partial<Record<Nutrient, Figure>> = {}
-
-  constructor(make: (nutrient: Nutrient) => Figure) {
-    this.#make = make
-  }
-
-  static {
-    for (const nutrient of nutrients) {
-      Object.defineProperty(LazyFigures.prototype, nutrient, {
-        get(this: LazyFigures): Figure {
-          this.#made[nutrient] ??= this.#make(nutrient)
-          return this.#made[nutrient]
-        },
-      })
-    }
-  }
+  return lazyFigures(figure, true)
 }
 
 /**
@@ -73,21 +52,33 @@ class LazyFigures {
 export function figuresMadeAnew<B extends Basis>(
   figure: (nutrient: Nutrient) => Figure,
 ): Figures<B> {
-  return new PassingFigures(figure) as object as Figures<B>
+  return lazyFigures(figure, false)
 }
 
-class PassingFigures {
-  readonly #make: (nutrient: Nutrient) => Figure
+function lazyFigures<B extends Basis>(
+  make: (nutrient: Nutrient) => Figure,
+  isKept: boolean,
+): Figures<B> {
+  // The class has a getter for every nutrient, which the compiler cannot see.
+  return new LazyFigures(make, isKept) as object as Figures<B>
+}
 
-  constructor(make: (nutrient: Nutrient) => Figure) {
+class LazyFigures {
+  readonly #make: (nutrient: Nutrient) => Figure
+  readonly #made: Partial<Record<Nutrient, Figure>> | undefined
+
+  constructor(make: (nutrient: Nutrient) => Figure, isKept: boolean) {
     this.#make = make
+    this.#made = isKept ? {} : undefined
   }
 
   static {
     for (const nutrient of nutrients) {
-      Object.defineProperty(PassingFigures.prototype, nutrient, {
-        get(this: PassingFigures): Figure {
-          return this.#make(nutrient)
+      Object.defineProperty(LazyFigures.prototype, nutrient, {
+        get(this: LazyFigures): Figure {
+          const made = this.#made?.[nutrient] ?? this.#make(nutrient)
+          if (this.#made) this.#made[nutrient] = made
+          return made
         },
       })
     }
