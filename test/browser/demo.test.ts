@@ -7,6 +7,7 @@ import {readFolder} from '../../src/cookbook/read-folder.ts'
 import {readAssets} from '../../src/site/read-assets.ts'
 import type {SiteFile} from '../../src/site/site-file.ts'
 import {openBrowser, type SiteOnDisk, siteOnDisk} from './browser.ts'
+import {views} from './views.ts'
 
 /** Pages of the demo that between them show every part there is. */
 const pages = [
@@ -43,14 +44,7 @@ afterAll(async () => {
   await site?.remove()
 })
 
-const views = [
-  {name: 'in light', colorScheme: 'light', media: 'screen', width: 1200},
-  {name: 'in the dark', colorScheme: 'dark', media: 'screen', width: 1200},
-  {name: 'on a phone', colorScheme: 'light', media: 'screen', width: 320},
-  {name: 'on paper', colorScheme: 'light', media: 'print', width: 700},
-] as const
-
-describe.each(views)('the demo $name', ({colorScheme, media, width}) => {
+describe.each(views(700))('the demo $name', ({colorScheme, media, width}) => {
   test('is accessible by axe-core, keeps within its width and is quiet', async () => {
     const viewport = {width, height: 800}
     const context = await browser.newContext({bypassCSP: true, colorScheme, viewport})

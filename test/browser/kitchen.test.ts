@@ -1,8 +1,7 @@
 import type {Browser, Page} from 'playwright-core'
 import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from 'vitest'
-import {build} from '../../src/build.ts'
-import {readAssets} from '../../src/site/read-assets.ts'
-import {openBrowser, type SiteOnDisk, siteOnWeb} from './browser.ts'
+import {openBrowser, type SiteOnDisk} from './browser.ts'
+import {cookbookOnWeb} from './cookbook-on-web.ts'
 
 const soup = `---
 title: Soup
@@ -28,8 +27,7 @@ beforeAll(async () => {
     {path: 'foods.yaml', text: foods},
     {path: 'recipes/soup.md', text: soup},
   ]
-  const {files} = build({sources: {texts, images: []}, problems: []}, await readAssets())
-  site = await siteOnWeb(files)
+  site = await cookbookOnWeb(texts)
   browser = await openBrowser()
 })
 

@@ -8,6 +8,7 @@ import type {SiteFile} from '../../src/site/site-file.ts'
 import {attack} from '../templates/attack.ts'
 import {siteInput} from '../templates/sample.ts'
 import {openBrowser, type SiteOnDisk, siteOnDisk} from './browser.ts'
+import {views} from './views.ts'
 
 /** WCAG 2.2 AA, and what axe-core counts as good practice. */
 const standards = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']
@@ -48,14 +49,7 @@ async function opened(page: Page, path: string): Promise<readonly string[]> {
   return noise
 }
 
-const views = [
-  {name: 'in light', colorScheme: 'light', media: 'screen', width: 1200},
-  {name: 'in the dark', colorScheme: 'dark', media: 'screen', width: 1200},
-  {name: 'on a phone', colorScheme: 'light', media: 'screen', width: 320},
-  {name: 'on paper', colorScheme: 'light', media: 'print', width: 800},
-] as const
-
-describe.each(views)('every page $name', ({colorScheme, media, width}) => {
+describe.each(views(800))('every page $name', ({colorScheme, media, width}) => {
   test('is accessible, by axe-core', async () => {
     const context = await browser.newContext({
       // The policy of the pages forbids a script from outside, and axe-core is one.

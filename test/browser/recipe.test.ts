@@ -2,9 +2,8 @@ import {readFile} from 'node:fs/promises'
 import {createRequire} from 'node:module'
 import type {Browser, Page} from 'playwright-core'
 import {afterAll, afterEach, beforeAll, beforeEach, describe, expect, test} from 'vitest'
-import {build} from '../../src/build.ts'
-import {readAssets} from '../../src/site/read-assets.ts'
-import {openBrowser, type SiteOnDisk, siteOnWeb} from './browser.ts'
+import {openBrowser, type SiteOnDisk} from './browser.ts'
+import {cookbookOnWeb} from './cookbook-on-web.ts'
 
 /**
  * One dish whose figures can be worked out on paper. Batch: chicken 600 g × 1.2 + barley 200 g × 3.5
@@ -50,9 +49,7 @@ beforeAll(async () => {
     {path: 'foods.yaml', text: foods},
     {path: 'recipes/pot.md', text: pot},
   ]
-  const {files, problems} = build({sources: {texts, images: []}, problems: []}, await readAssets())
-  expect(problems.filter(({severity}) => severity === 'error')).toEqual([])
-  site = await siteOnWeb(files)
+  site = await cookbookOnWeb(texts)
   browser = await openBrowser()
 })
 

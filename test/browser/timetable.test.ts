@@ -1,8 +1,7 @@
 import type {Browser, Page} from 'playwright-core'
 import {afterAll, afterEach, beforeAll, beforeEach, expect, test} from 'vitest'
-import {build} from '../../src/build.ts'
-import {readAssets} from '../../src/site/read-assets.ts'
-import {openBrowser, type SiteOnDisk, siteOnWeb} from './browser.ts'
+import {openBrowser, type SiteOnDisk} from './browser.ts'
+import {cookbookOnWeb} from './cookbook-on-web.ts'
 
 const dough = `---
 title: Dough
@@ -29,9 +28,7 @@ beforeAll(async () => {
     {path: 'foods.yaml', text: foods},
     {path: 'recipes/dough.md', text: dough},
   ]
-  const {files, problems} = build({sources: {texts, images: []}, problems: []}, await readAssets())
-  expect(problems.filter(({severity}) => severity === 'error')).toEqual([])
-  site = await siteOnWeb(files)
+  site = await cookbookOnWeb(texts)
   browser = await openBrowser()
 })
 
